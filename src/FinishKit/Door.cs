@@ -1,0 +1,146 @@
+using System;
+using System.Collections.Generic;
+using UnitsNet;
+using UnitsNet.Units;
+
+namespace FinishKit;
+
+/// <summary>
+/// The one door between quantities and <c>double</c>: millimetres on the 1 nm grid, radians, newtons, kilograms. It refuses
+/// what is not a number in its range and undefined units (which end the process inside UnitsNet 5). With a list, problems are
+/// collected and NaN is handed on; without one, the first problem is thrown.
+/// </summary>
+internal static class Door
+{
+    internal static double Millimetres(Length length, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double millimetres = Millimetres(length);
+        return allowed.Holds(millimetres) ? millimetres : Refuse(length, millimetres, new Name(parameter), allowed, problems);
+    }
+
+    internal static double Millimetres(Length length, Name parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double millimetres = Millimetres(length);
+        return allowed.Holds(millimetres) ? millimetres : Refuse(length, millimetres, parameter, allowed, problems);
+    }
+
+    /// <summary>Millimetres on the grid; NaN where the unit is undefined.</summary>
+    internal static double Millimetres(Length length) => length.Unit == LengthUnit.Millimeter
+        ? Grid.Snap(length.Value)
+        : Grid.Snap(MillimetresOfOtherUnit(length));
+
+    internal static double Radians(Angle angle, string parameter, Allowed allowedDegrees, List<InputProblem>? problems)
+    {
+        double degrees = angle.Unit switch
+        {
+            AngleUnit.Degree => angle.Value,
+            AngleUnit.Radian => angle.Value * (180 / Math.PI),
+            _ => Array.IndexOf(Angle.Units, angle.Unit) < 0 ? double.NaN : angle.Degrees,
+        };
+        return allowedDegrees.Holds(degrees)
+            ? (angle.Unit == AngleUnit.Radian ? angle.Value : degrees * (Math.PI / 180))
+            : Refuse(degrees, parameter, allowedDegrees, problems);
+    }
+
+    internal static double Kilograms(Mass mass, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double kilograms = mass.Unit switch
+        {
+            MassUnit.Kilogram => mass.Value,
+            _ => Array.IndexOf(Mass.Units, mass.Unit) < 0 ? double.NaN : mass.Kilograms,
+        };
+        return allowed.Holds(kilograms) ? kilograms : Refuse(kilograms, parameter, allowed, problems);
+    }
+
+    internal static double Newtons(Force force, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double newtons = force.Unit switch
+        {
+            ForceUnit.Newton => force.Value,
+            _ => Array.IndexOf(Force.Units, force.Unit) < 0 ? double.NaN : force.Newtons,
+        };
+        return allowed.Holds(newtons) ? newtons : Refuse(newtons, parameter, allowed, problems);
+    }
+
+    internal static double KilogramsPerCubicMetre(Density density, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double value = density.Unit switch
+        {
+            DensityUnit.KilogramPerCubicMeter => density.Value,
+            _ => Array.IndexOf(Density.Units, density.Unit) < 0 ? double.NaN : density.KilogramsPerCubicMeter,
+        };
+        return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
+    }
+
+    internal static double Number(double value, string parameter, Allowed allowed, List<InputProblem>? problems) =>
+        allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
+
+    internal static bool IsMissing(object? value, Name parameter, string allowed, List<InputProblem>? problems)
+    {
+        if (value is not null)
+        {
+            return false;
+        }
+
+        Report(new InputProblem(parameter.ToString(), InputProblem.MissingValue, allowed, isRange: false), problems);
+        return true;
+    }
+
+    /// <summary>Hands a problem on: into the list where there is one, as an exception where not.</summary>
+    internal static void Report(InputProblem problem, List<InputProblem>? problems)
+    {
+        if (problems is null)
+        {
+            throw problem.ToException();
+        }
+
+        problems.Add(problem);
+    }
+
+    internal static Length Millimetres(double millimetres) => new(millimetres, LengthUnit.Millimeter);
+
+    internal static Angle Radians(double radians) => new(radians, AngleUnit.Radian);
+
+    private static double MillimetresOfOtherUnit(Length length) => length.Unit switch
+    {
+        LengthUnit.Inch => length.Value * 25.4,
+        LengthUnit.Foot => length.Value * 304.8,
+        LengthUnit.Meter => length.Value * 1000,
+        LengthUnit.Centimeter => length.Value * 10,
+        _ => Array.IndexOf(Length.Units, length.Unit) < 0 ? double.NaN : length.Millimeters,
+    };
+
+    private static double Refuse(Length length, double millimetres, Name parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        bool undefined = Array.IndexOf(Length.Units, length.Unit) < 0;
+        Report(
+            undefined
+                ? new InputProblem(parameter.ToString(), $"a length in the undefined unit {(int)length.Unit}", allowed.ToString(), isRange: false)
+                : new InputProblem(parameter.ToString(), Print.Number(millimetres) + " mm", allowed.ToString(), isRange: true),
+            problems);
+        return double.NaN;
+    }
+
+    private static double Refuse(double value, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        Report(
+            double.IsNaN(value)
+                ? new InputProblem(parameter, "not a number or in an undefined unit", allowed.ToString(), isRange: false)
+                : new InputProblem(parameter, Print.Number(value) + allowed.Suffix, allowed.ToString(), isRange: true),
+            problems);
+        return double.NaN;
+    }
+}
+
+/// <summary>A parameter's path, put together only when it is printed: <c>job.Layers[1].Thickness</c>.</summary>
+internal readonly struct Name(string before, int index = -1, string after = "")
+{
+    private readonly string _more = string.Empty;
+
+    private Name(string before, int index, string after, string more)
+        : this(before, index, after) => _more = more;
+
+    internal Name Then(string member) => new(before, index, after, _more + member);
+
+    public override string ToString() => index < 0 ? before + after + _more : FormattableString.Invariant($"{before}[{index}]{after}{_more}");
+}
