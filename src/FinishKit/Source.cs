@@ -124,7 +124,7 @@ public sealed class Source
     public static Source Supplied(string what) =>
         new(SourceKind.Supplied, "supplied", what, null, null, null, SourceReading.NotPublished, null);
 
-    internal Source At(string place, SourceReading reading) => new(Kind, Id, Title, Publisher, Year, place, reading, Note);
+    internal Source At(string? place, SourceReading reading) => new(Kind, Id, Title, Publisher, Year, place, reading, Note);
 
     /// <summary>One line: id, title, publisher, year, place, and how it was read.</summary>
     /// <returns>The text.</returns>

@@ -1,6 +1,3 @@
-using System;
-using System.Collections.Generic;
-
 namespace FinishKit;
 
 /// <summary>What the library's own formulas and defaults rest on. Each id is listed in docs/sources.md; a test compares the two.</summary>
@@ -25,20 +22,4 @@ internal static class Sources
     internal static readonly Source WoodHandbook = Source.Published("FPL-GTR-282", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2021, "chapter 8", SourceReading.Copy, "coefficients 54.12, 108.25 and 125.4 as quoted in an open source file");
 
     internal static readonly Source Eurocode5 = Source.Published("EN-1995-1-1", "Eurocode 5: Design of timber structures, EN 1995-1-1", "CEN", 2004, "8.3.2, 8.7.2", SourceReading.Copy, "equations 8.24 to 8.26 and 8.38 to 8.40 as coded in the open NODEMaple library; the rule on permanent load at eurocode.us");
-
-    private static readonly Dictionary<string, Source> s_byId = Catalogue();
-
-    /// <summary>Every source by id, for the tables.</summary>
-    internal static IReadOnlyDictionary<string, Source> ById => s_byId;
-
-    private static Dictionary<string, Source> Catalogue()
-    {
-        Dictionary<string, Source> byId = new(StringComparer.Ordinal);
-        foreach (Source source in new[] { Circle, ReadingError, ToleranceSum, FastenerStack, JobHits, Nds, WoodHandbook, Eurocode5 })
-        {
-            byId.Add(source.Id, source);
-        }
-
-        return byId;
-    }
 }

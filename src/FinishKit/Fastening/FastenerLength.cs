@@ -200,7 +200,7 @@ public static class FastenerLength
     /// FastenerJob job = new([Mm(12.7), Mm(12.7)], Behind.Metal, FastenerSeries.Brad18) { SetDepth = Mm(0.5) };
     /// FurringRemedy thicker = FastenerLength.ThinnestFurring(job, Mm(25.4))!;
     /// double least = thicker.Least.Millimeters;           // 14.49375 = 12.7 + 0.5 - (-0.5 - 0.79375)
-    /// string sheet = thicker.Sheet!.Name;                 // 18 mm birch plywood, sanded: a 15 mm sheet may be 14.2
+    /// string sheet = thicker.Sheet!.Name;                 // 18 mm birch plywood sanded: a 15 mm sheet may be 14.2
     /// </code></example>
     public static FurringRemedy? ThinnestFurring(FastenerJob job, Length fastener)
     {
