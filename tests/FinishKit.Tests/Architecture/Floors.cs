@@ -18,10 +18,17 @@ internal static class Floors
     /// <summary>The folders of src/FinishKit, from the ground up. Polyfills stand in for the framework and count as root.</summary>
     internal static readonly IReadOnlyDictionary<string, int> Library = new Dictionary<string, int>(StringComparer.Ordinal)
     {
-        [Root] = 0, ["Polyfills"] = 0,
-        ["Geometry"] = 1, ["Materials"] = 1,
-        ["Beams"] = 2, ["Fastening"] = 2, ["Stock"] = 2,
-        ["Furring"] = 3, ["Boards"] = 3, ["Slats"] = 3, ["Panels"] = 3,
+        [Root] = 0,
+        ["Polyfills"] = 0,
+        ["Geometry"] = 1,
+        ["Materials"] = 1,
+        ["Beams"] = 2,
+        ["Fastening"] = 2,
+        ["Stock"] = 2,
+        ["Furring"] = 3,
+        ["Boards"] = 3,
+        ["Slats"] = 3,
+        ["Panels"] = 3,
         ["Estimating"] = 4,
     };
 
