@@ -13,9 +13,20 @@ internal sealed class FormulaText
 {
     private static readonly Dictionary<string, string> Functions = new(StringComparer.Ordinal)
     {
-        ["Math.Sqrt"] = "sqrt", ["Math.Pow"] = "pow", ["Math.Abs"] = "abs", ["Math.Min"] = "min", ["Math.Max"] = "max",
-        ["Math.Sin"] = "sin", ["Math.Cos"] = "cos", ["Math.Tan"] = "tan", ["Math.Asin"] = "asin", ["Math.Acos"] = "acos", ["Math.Atan"] = "atan",
-        ["Normal.Below"] = "Phi", ["Grid.CeilingOfRatio"] = "ceilratio", ["Math.PI"] = "pi",
+        ["Math.Sqrt"] = "sqrt",
+        ["Math.Pow"] = "pow",
+        ["Math.Abs"] = "abs",
+        ["Math.Min"] = "min",
+        ["Math.Max"] = "max",
+        ["Math.Sin"] = "sin",
+        ["Math.Cos"] = "cos",
+        ["Math.Tan"] = "tan",
+        ["Math.Asin"] = "asin",
+        ["Math.Acos"] = "acos",
+        ["Math.Atan"] = "atan",
+        ["Normal.Below"] = "Phi",
+        ["Grid.CeilingOfRatio"] = "ceilratio",
+        ["Math.PI"] = "pi",
     };
 
     private FormulaText(Node root, IReadOnlyList<Figure> inputs)

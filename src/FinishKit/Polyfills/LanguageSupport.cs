@@ -45,6 +45,8 @@ namespace System.Diagnostics.CodeAnalysis
 
 // A netstandard2.0 assembly compiled against our netstandard2.0 build names our IsExternalInit in the signature of every
 // init accessor it calls. Run on .NET 10 it is handed this build, so the name must lead to the framework's own type.
+#pragma warning disable RS0016 // one API list serves both builds, and the forwarding is of this build only; PublicSurfaceTests holds it
 [assembly: System.Runtime.CompilerServices.TypeForwardedTo(typeof(System.Runtime.CompilerServices.IsExternalInit))]
+#pragma warning restore RS0016
 
 #endif
