@@ -30,7 +30,7 @@ internal static class Sources
 
     internal static readonly Source WithdrawalSum = Source.Derived("withdrawal-sum", "Withdrawal of a whole fastener", "force per length of penetration times penetration");
 
-    internal static readonly Source NailUltimate = Source.Published("FPL-093", "Nail-withdrawal resistance of American woods", "USDA Forest Service, Forest Products Laboratory", 1965, "p = 6900 G^(5/2) D", SourceReading.Copy, "text at docslib.org 2677380; 6900 is five times the 1380 of the NDS; engineeringtoolbox.com d_1814 says so in words");
+    internal static readonly Source NailUltimate = Source.Published("FPL-093", "Nail-withdrawal resistance of American woods", "USDA Forest Service, Forest Products Laboratory", 1965, "p = 6900 G^(5/2) D", SourceReading.Copy, "text at docslib 2677380; 6900 is five times the 1380 of the NDS; engineeringtoolbox.com d_1814 says so in words");
 
     internal static readonly Source Eurocode5Predrill = Eurocode5.At("8.3.1.2, equation 8.18", SourceReading.Copy);
 

@@ -116,7 +116,7 @@ public static class Retention
         double pull = trace.Step("N", nameof(pull), mass * acceleration * 9.80665, "N", Sources.RetentionLoad);
 
         double capacity = given.Capacity, designFactor = double.NaN;
-        trace.Given("F", capacity, "N", Sources.Given, meaning: "capacity of one fastener");
+        trace.Given("F", capacity, "N", SourceOfCapacity(given.Basis), meaning: "capacity of one fastener");
         if (given.HasBasis)
         {
             designFactor = DesignFactor(given, trace);
@@ -180,6 +180,14 @@ public static class Retention
         _ => Sources.RetentionDesignFactor,
     };
 
+    private static Source SourceOfCapacity(WithdrawalBasis basis) => basis switch
+    {
+        WithdrawalBasis.NdsReferenceDesign => Sources.Nds,
+        WithdrawalBasis.HandbookAverageUltimate => Sources.WoodHandbook,
+        WithdrawalBasis.Eurocode5Characteristic => Sources.Eurocode5,
+        _ => Sources.Given,
+    };
+
     /// <summary>Fasteners that carry the pull; NaN where no practical number does.</summary>
     private static double Needed<TTrace>(in RetentionCase given, double pull, double capacity, TTrace trace)
         where TTrace : struct, ITrace
@@ -190,7 +198,7 @@ public static class Retention
             return trace.Step("n", nameof(fasteners), 0, string.Empty, Sources.RetentionCount);
         }
 
-        if (pull > capacity * MostFasteners)
+        if (pull > capacity * MostFasteners * (1 + 1e-9))
         {
             return double.NaN;
         }

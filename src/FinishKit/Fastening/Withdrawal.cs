@@ -358,39 +358,39 @@ public static class Withdrawal
         trace.Given("G", specificGravity, string.Empty, Sources.Given);
         trace.Given("D", diameter, "mm", Sources.Given);
         trace.Given("p", penetration, "mm", Sources.Given);
-        double perLength = given.Formula switch
+        double forcePerLength = given.Formula switch
         {
             WithdrawalFormula.NdsNail => NdsNail(specificGravity, diameter, trace),
             WithdrawalFormula.NdsWoodScrew => NdsWoodScrew(specificGravity, diameter, trace),
             WithdrawalFormula.NdsLagScrew => NdsLagScrew(specificGravity, diameter, trace),
-            WithdrawalFormula.HandbookNail => trace.Step("W", nameof(perLength), 54.12 * Math.Pow(specificGravity, 2.5) * diameter, "N/mm", Sources.WoodHandbook),
-            WithdrawalFormula.HandbookWoodScrew => trace.Step("W", nameof(perLength), 108.25 * Math.Pow(specificGravity, 2) * diameter, "N/mm", Sources.WoodHandbook),
-            _ => trace.Step("W", nameof(perLength), 125.4 * Math.Pow(specificGravity, 1.5) * Math.Pow(diameter, 0.75), "N/mm", Sources.WoodHandbook),
+            WithdrawalFormula.HandbookNail => trace.Step("W", nameof(forcePerLength), 54.12 * Math.Pow(specificGravity, 2.5) * diameter, "N/mm", Sources.WoodHandbook),
+            WithdrawalFormula.HandbookWoodScrew => trace.Step("W", nameof(forcePerLength), 108.25 * Math.Pow(specificGravity, 2) * diameter, "N/mm", Sources.WoodHandbook),
+            _ => trace.Step("W", nameof(forcePerLength), 125.4 * Math.Pow(specificGravity, 1.5) * Math.Pow(diameter, 0.75), "N/mm", Sources.WoodHandbook),
         };
-        perLength = InPlywood(given, perLength, trace);
-        double force = trace.Step("F", nameof(force), perLength * penetration, "N", Sources.WithdrawalSum);
-        return new WithdrawalCapacity(given, force, perLength, 1, 0);
+        forcePerLength = InPlywood(given, forcePerLength, trace);
+        double force = trace.Step("F", nameof(force), forcePerLength * penetration, "N", Sources.WithdrawalSum);
+        return new WithdrawalCapacity(given, force, forcePerLength, 1, 0);
     }
 
     private static double NdsNail<TTrace>(double specificGravity, double diameter, TTrace trace)
         where TTrace : struct, ITrace
     {
         double coefficient = trace.Step("k", nameof(coefficient), 1380 * 4.4482216152605 / (25.4 * 25.4), "MPa", Sources.NdsInSi);
-        return trace.Step("W", "perLength", coefficient * Math.Pow(specificGravity, 2.5) * diameter, "N/mm", Sources.Nds);
+        return trace.Step("W", "forcePerLength", coefficient * Math.Pow(specificGravity, 2.5) * diameter, "N/mm", Sources.Nds);
     }
 
     private static double NdsWoodScrew<TTrace>(double specificGravity, double diameter, TTrace trace)
         where TTrace : struct, ITrace
     {
         double coefficient = trace.Step("k", nameof(coefficient), 2850 * 4.4482216152605 / (25.4 * 25.4), "MPa", Sources.NdsInSi);
-        return trace.Step("W", "perLength", coefficient * Math.Pow(specificGravity, 2) * diameter, "N/mm", Sources.Nds);
+        return trace.Step("W", "forcePerLength", coefficient * Math.Pow(specificGravity, 2) * diameter, "N/mm", Sources.Nds);
     }
 
     private static double NdsLagScrew<TTrace>(double specificGravity, double diameter, TTrace trace)
         where TTrace : struct, ITrace
     {
         double coefficient = trace.Step("k", nameof(coefficient), 1800 * 4.4482216152605 / Math.Pow(25.4, 1.75), "N/mm^1.75", Sources.NdsInSi);
-        return trace.Step("W", "perLength", coefficient * Math.Pow(specificGravity, 1.5) * Math.Pow(diameter, 0.75), "N/mm", Sources.Nds);
+        return trace.Step("W", "forcePerLength", coefficient * Math.Pow(specificGravity, 1.5) * Math.Pow(diameter, 0.75), "N/mm", Sources.Nds);
     }
 
     private static WithdrawalCapacity SolveEurocode5Nail<TTrace>(in WithdrawalCase given, TTrace trace)
@@ -400,30 +400,28 @@ public static class Withdrawal
         trace.Given("rho_k", density, "kg/m3", Sources.Given);
         trace.Given("d", diameter, "mm", Sources.Given);
         trace.Given("t_pen", penetration, "mm", Sources.Given);
-        double predrill = trace.Step("t_pre", nameof(predrill), Math.Max(7 * diameter, ((13 * diameter) - 30) * density / 400), "mm", Sources.Eurocode5Predrill);
-        double strength = trace.Step("f_ax", nameof(strength), 20e-6 * Math.Pow(density, 2), "MPa", Sources.Eurocode5);
-        double perLength = trace.Step("W", nameof(perLength), strength * diameter, "N/mm", Sources.Eurocode5);
-        perLength = InPlywood(given, perLength, trace);
-        double axial = trace.Step("F_pen", nameof(axial), perLength * penetration, "N", Sources.Eurocode5);
+        double predrillingThickness = trace.Step("t_pre", nameof(predrillingThickness), Math.Max(7 * diameter, ((13 * diameter) - 30) * density / 400), "mm", Sources.Eurocode5Predrill);
+        double strength = trace.Step("f_ax", nameof(strength), 0.00002 * Math.Pow(density, 2), "MPa", Sources.Eurocode5);
+        double forcePerLength = trace.Step("W", nameof(forcePerLength), strength * diameter, "N/mm", Sources.Eurocode5);
+        forcePerLength = InPlywood(given, forcePerLength, trace);
+        double axial = trace.Step("F_pen", nameof(axial), forcePerLength * penetration, "N", Sources.Eurocode5);
         if (given.HeadDiameter != 0)
         {
             // Plywood holds the point; the head side is held as before.
             double headDiameter = given.HeadDiameter, thickness = given.HeadSideThickness;
             trace.Given("d_h", headDiameter, "mm", Sources.Given);
             trace.Given("t", thickness, "mm", Sources.Given, meaning: "head side thickness");
-            double headStrength = trace.Step("f_head", nameof(headStrength), 70e-6 * Math.Pow(density, 2), "MPa", Sources.Eurocode5);
+            double headStrength = trace.Step("f_head", nameof(headStrength), 0.00007 * Math.Pow(density, 2), "MPa", Sources.Eurocode5);
             double headSide = trace.Step("F_head", nameof(headSide), (strength * diameter * thickness) + (headStrength * Math.Pow(headDiameter, 2)), "N", Sources.Eurocode5);
             axial = trace.Step("F_ax", nameof(axial), Math.Min(axial, headSide), "N", Sources.Eurocode5);
         }
 
-        // At 8 d exactly the factor is 0 and not the last bit of a division.
-        double shortFactor = penetration <= Grid.Snap(8 * diameter)
-            ? trace.Step("k_pen", nameof(shortFactor), 0, string.Empty, Sources.Eurocode5)
-            : trace.Step("k_pen", nameof(shortFactor), Math.Min(1, (penetration / (4 * diameter)) - 2), string.Empty, Sources.Eurocode5);
+        // Exactly 0 at 8 d: scaling by 8 and 4 loses no bit.
+        double shortPenetrationFactor = trace.Step("k_pen", nameof(shortPenetrationFactor), Math.Max(0, Math.Min(1, (penetration / (4 * diameter)) - 2)), string.Empty, Sources.Eurocode5);
         double force = given.PermanentLoad
             ? trace.Step("F", nameof(force), 0, "N", Sources.Eurocode5)
-            : trace.Step("F", nameof(force), shortFactor * axial, "N", Sources.Eurocode5);
-        return new WithdrawalCapacity(given, force, perLength, shortFactor, predrill);
+            : trace.Step("F", nameof(force), shortPenetrationFactor * axial, "N", Sources.Eurocode5);
+        return new WithdrawalCapacity(given, force, forcePerLength, shortPenetrationFactor, predrillingThickness);
     }
 
     private static WithdrawalCapacity SolveEurocode5Screw<TTrace>(in WithdrawalCase given, TTrace trace)
@@ -435,25 +433,25 @@ public static class Withdrawal
         trace.Given("l_ef", penetration, "mm", Sources.Given);
         trace.Given("alpha", angle, "rad", Sources.Given, meaning: "angle to the grain");
         double strength = trace.Step("f_ax", nameof(strength), 0.52 * Math.Pow(diameter, -0.5) * Math.Pow(penetration, -0.1) * Math.Pow(density, 0.8), "MPa", Sources.Eurocode5);
-        double slender = trace.Step("k_d", nameof(slender), Math.Min(diameter / 8, 1), string.Empty, Sources.Eurocode5);
-        double grain = trace.Step("k_a", nameof(grain), (1.2 * Math.Pow(Math.Cos(angle), 2)) + Math.Pow(Math.Sin(angle), 2), string.Empty, Sources.Eurocode5);
-        double perLength = trace.Step("W", nameof(perLength), strength * diameter * slender / grain, "N/mm", Sources.Eurocode5);
-        perLength = InPlywood(given, perLength, trace);
-        double force = trace.Step("F", nameof(force), perLength * penetration, "N", Sources.Eurocode5);
-        return new WithdrawalCapacity(given, force, perLength, 1, 0);
+        double diameterFactor = trace.Step("k_d", nameof(diameterFactor), Math.Min(diameter / 8, 1), string.Empty, Sources.Eurocode5);
+        double grainAngleFactor = trace.Step("k_a", nameof(grainAngleFactor), (1.2 * Math.Pow(Math.Cos(angle), 2)) + Math.Pow(Math.Sin(angle), 2), string.Empty, Sources.Eurocode5);
+        double forcePerLength = trace.Step("W", nameof(forcePerLength), strength * diameter * diameterFactor / grainAngleFactor, "N/mm", Sources.Eurocode5);
+        forcePerLength = InPlywood(given, forcePerLength, trace);
+        double force = trace.Step("F", nameof(force), forcePerLength * penetration, "N", Sources.Eurocode5);
+        return new WithdrawalCapacity(given, force, forcePerLength, 1, 0);
     }
 
-    private static double InPlywood<TTrace>(in WithdrawalCase given, double perLength, TTrace trace)
+    private static double InPlywood<TTrace>(in WithdrawalCase given, double forcePerLength, TTrace trace)
         where TTrace : struct, ITrace
     {
         if (given.Plywood == 0)
         {
-            return perLength;
+            return forcePerLength;
         }
 
         double plywood = given.Plywood;
         trace.Given("k_ply", plywood, string.Empty, WithdrawalCapacity.SourceOfPlywood(plywood), meaning: "plywood against solid wood");
-        return trace.Step("W_ply", nameof(perLength), perLength * plywood, "N/mm", Sources.WithdrawalSum);
+        return trace.Step("W_ply", nameof(forcePerLength), forcePerLength * plywood, "N/mm", Sources.WithdrawalSum);
     }
 
     private static WithdrawalCase ReadSpecificGravity(WithdrawalFormula formula, double specificGravity, Length shank, Length penetration, string penetrationName, List<InputProblem>? problems)

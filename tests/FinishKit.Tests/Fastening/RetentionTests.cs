@@ -60,6 +60,13 @@ public sealed class RetentionTests
     }
 
     [Fact]
+    public void A_million_fasteners_are_the_most()
+    {
+        Assert.Equal(1_000_000, Retention.FastenersNeeded(Mass.FromKilograms(1000), Force.FromNewtons(0.00980665), 1).Fasteners); // 9806.65 N
+        Assert.Null(Retention.FastenersNeeded(Mass.FromKilograms(1000.001), Force.FromNewtons(0.00980665), 1).Fasteners);
+    }
+
+    [Fact]
     public void No_mass_takes_no_fasteners()
     {
         RetentionCount none = Retention.FastenersNeeded(Mass.FromKilograms(0), Force.FromNewtons(0));

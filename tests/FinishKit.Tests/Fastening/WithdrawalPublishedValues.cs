@@ -147,7 +147,7 @@ public sealed class WithdrawalPublishedValues
     public void Eurocode5_predrilling_limit() =>
         Assert.Equal(17.5, Withdrawal.Eurocode5SmoothNail(new CharacteristicDensity(350), Mm(2.5), Mm(30)).PredrillBelow!.Value.Millimeters);
 
-    [Theory] // md 14, DERIVED: brad of 1.6 in a 20 mm strip: factor 0.031 for 12.999... 25 mm nail under a 12 mm board, zero at 12.8, all from 19.2
+    [Theory] // md 14, DERIVED: brad of 1.6 in a 20 mm strip: a 25 mm nail through a 12 mm board is 13 deep: factor 0.031; zero at 12.8, all from 19.2
     [InlineData(13.0, 0.03125)]
     [InlineData(12.8, 0)]
     [InlineData(19.2, 1)]

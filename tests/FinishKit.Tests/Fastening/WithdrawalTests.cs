@@ -132,6 +132,8 @@ public sealed class WithdrawalTests
     [InlineData(17.499999, null, true)]
     [InlineData(18.0, 17.5, false)]
     [InlineData(18.0, 12.0, true)]
+    [InlineData(15.0, 12.0, true)]
+    [InlineData(12.0, 15.0, true)]
     public void Eurocode5_asks_for_predrilling_below_a_thickness(double headSide, double? holding, bool asked)
     {
         Eurocode5Nail nail = new(s_c24, Mm(2.5), Mm(5), Mm(headSide), Mm(30)) { HoldingThickness = holding is { } t ? Mm(t) : null };
