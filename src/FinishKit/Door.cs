@@ -44,13 +44,16 @@ internal static class Door
 
     internal static double Kilograms(Mass mass, string parameter, Allowed allowed, List<InputProblem>? problems)
     {
-        double kilograms = mass.Unit switch
-        {
-            MassUnit.Kilogram => mass.Value,
-            _ => Array.IndexOf(Mass.Units, mass.Unit) < 0 ? double.NaN : mass.Kilograms,
-        };
+        double kilograms = Kilograms(mass);
         return allowed.Holds(kilograms) ? kilograms : Refuse(kilograms, parameter, allowed, problems);
     }
+
+    /// <summary>Kilograms; NaN where the unit is undefined.</summary>
+    internal static double Kilograms(Mass mass) => mass.Unit switch
+    {
+        MassUnit.Kilogram => mass.Value,
+        _ => Array.IndexOf(Mass.Units, mass.Unit) < 0 ? double.NaN : mass.Kilograms,
+    };
 
     internal static double Newtons(Force force, string parameter, Allowed allowed, List<InputProblem>? problems)
     {
@@ -70,6 +73,26 @@ internal static class Door
             _ => Array.IndexOf(Density.Units, density.Unit) < 0 ? double.NaN : density.KilogramsPerCubicMeter,
         };
         return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
+    }
+
+    internal static double Megapascals(Pressure pressure, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double megapascals = pressure.Unit switch
+        {
+            PressureUnit.Megapascal => pressure.Value,
+            _ => Array.IndexOf(Pressure.Units, pressure.Unit) < 0 ? double.NaN : pressure.Megapascals,
+        };
+        return allowed.Holds(megapascals) ? megapascals : Refuse(megapascals, parameter, allowed, problems);
+    }
+
+    internal static double SquareMillimetres(Area area, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double squareMillimetres = area.Unit switch
+        {
+            AreaUnit.SquareMillimeter => area.Value,
+            _ => Array.IndexOf(Area.Units, area.Unit) < 0 ? double.NaN : area.SquareMillimeters,
+        };
+        return allowed.Holds(squareMillimetres) ? squareMillimetres : Refuse(squareMillimetres, parameter, allowed, problems);
     }
 
     internal static double Number(double value, string parameter, Allowed allowed, List<InputProblem>? problems) =>

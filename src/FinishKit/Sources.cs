@@ -22,4 +22,26 @@ internal static class Sources
     internal static readonly Source WoodHandbook = Source.Published("FPL-GTR-282", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2021, "chapter 8", SourceReading.Copy, "coefficients 54.12, 108.25 and 125.4 as quoted in an open source file");
 
     internal static readonly Source Eurocode5 = Source.Published("EN-1995-1-1", "Eurocode 5: Design of timber structures, EN 1995-1-1", "CEN", 2004, "8.3.2, 8.7.2", SourceReading.Copy, "equations 8.24 to 8.26 and 8.38 to 8.40 as coded in the open NODEMaple library; the rule on permanent load at eurocode.us");
+
+    internal static readonly Source NdsInSi = Source.Derived("nds-si", "NDS withdrawal coefficient in N and mm", "1 lbf = 4.4482216152605 N and 1 in = 25.4 mm, both exact (1 psi = 0.006894757293 MPa); 1380, 2850 and 1800 become 9.514765 N/mm2, 19.65006 N/mm2 and 27.86121 N/mm^1.75 to seven digits");
+
+    internal static readonly Source WithdrawalSum = Source.Derived("withdrawal-sum", "Withdrawal of a whole fastener", "force per length of penetration times penetration");
+
+    internal static readonly Source NailUltimate = Source.Published("FPL-093", "Nail-withdrawal resistance of American woods", "USDA Forest Service, Forest Products Laboratory", 1965, "p = 6900 G^(5/2) D", SourceReading.Copy, "text at docslib 2677380; 6900 is five times the 1380 of the NDS; engineeringtoolbox.com d_1814 says so in words");
+
+    internal static readonly Source Eurocode5Predrill = Eurocode5.At("8.3.1.2, equation 8.18", SourceReading.Copy);
+
+    internal static readonly Source Eurocode5FromMemory = Source.Published("EN-1995-1-1", "Eurocode 5: Design of timber structures, EN 1995-1-1", "CEN", 2004, "2.4.1, 3.1.3, 8.7.2", SourceReading.Memory, "not at hand: material factor 1.3 of connections, factor 0.6 of permanent load indoors, screws at 30 degrees to the grain or more and 6 diameters deep or more");
+
+    internal static readonly Source PlywoodWithdrawal = Source.Judgement("withdrawal-plywood", "plywood holds less than solid wood of the same density: 0.8 of it, 0.7 to 0.85");
+
+    internal static readonly Source RoadAcceleration = Source.Judgement("retention-acceleration", "3 g in any direction, gravity included, 2 to 5 g: a rough road, not a crash");
+
+    internal static readonly Source RetentionLoad = Source.Derived("retention-load", "Load of a hung mass", "mass times acceleration in g times standard gravity, 9.80665 m/s2 by definition");
+
+    internal static readonly Source RetentionCount = Source.Derived("retention-count", "Fasteners for a load", "load over the capacity of one, rounded up; a limit exactly met is met");
+
+    internal static readonly Source RetentionDesignFactor = Source.Derived("retention-design-factor", "Capacity taken as it stands", "an NDS value is allowable already, and a supplied one is taken for allowable");
+
+    internal static readonly Source AdhesiveNotCounted = Source.Judgement("retention-adhesive", "adhesive counts only where the caller gives a strength that may be relied on");
 }
