@@ -122,6 +122,9 @@ internal static class Door
 
     internal static Length Millimetres(double millimetres) => new(millimetres, LengthUnit.Millimeter);
 
+    /// <summary>Degrees of an angle the library itself made or has checked.</summary>
+    internal static double Degrees(Angle angle) => angle.Unit == AngleUnit.Degree ? angle.Value : angle.Degrees;
+
     internal static Angle Radians(double radians) => new(radians, AngleUnit.Radian);
 
     private static double MillimetresOfOtherUnit(Length length) => length.Unit switch

@@ -55,11 +55,35 @@ internal sealed class FormulaText
 
     /// <summary>A printed formula with numbers in place of its symbols.</summary>
     internal static string PutIn(string text, IReadOnlyList<Figure> inputs) =>
-        Write(new Reader(text).ReadAll(static name => name), 0, name => NumberOf(name, inputs, static n => n));
+        Write(new Reader(text).ReadAll(static name => name), 0, name => NumberOf(name, inputs, Print.Number, static n => n));
 
     /// <summary>A printed formula with numbers in place of its symbols, as TeX.</summary>
     internal static string PutInTex(string text, IReadOnlyList<Figure> inputs) =>
-        WriteTex(new Reader(text).ReadAll(static name => name), 0, name => NumberOf(name, inputs, SymbolTex));
+        WriteTex(new Reader(text).ReadAll(static name => name), 0, name => NumberOf(name, inputs, NumberTex, SymbolTex));
+
+    /// <summary>A number as TeX: <c>1.7E-12</c> as a power of ten.</summary>
+    internal static string NumberTex(double value)
+    {
+        string[] parts = Print.Number(value).Split('E');
+        return parts.Length == 1 ? parts[0] : parts[0] + " \\cdot 10^{" + int.Parse(parts[1], CultureInfo.InvariantCulture).ToString(CultureInfo.InvariantCulture) + "}";
+    }
+
+    /// <summary>A unit as TeX: powers raised.</summary>
+    internal static string UnitTex(string unit)
+    {
+        StringBuilder tex = new();
+        foreach (char c in unit)
+        {
+            if (char.IsDigit(c) && tex.Length > 0 && char.IsLetter(tex[tex.Length - 1]))
+            {
+                tex.Append('^');
+            }
+
+            tex.Append(c);
+        }
+
+        return tex.ToString();
+    }
 
     /// <summary>A symbol as TeX: Greek letters by name, an index as a subscript.</summary>
     internal static string SymbolTex(string symbol)
@@ -86,13 +110,13 @@ internal sealed class FormulaText
         _ => letter.Length > 1 ? "\\mathrm{" + letter + "}" : letter,
     };
 
-    private static string NumberOf(string name, IReadOnlyList<Figure> inputs, Func<string, string> otherwise)
+    private static string NumberOf(string name, IReadOnlyList<Figure> inputs, Func<double, string> print, Func<string, string> otherwise)
     {
         foreach (Figure input in inputs)
         {
             if (input.Name == name)
             {
-                string number = Print.Number(input.Value);
+                string number = print(input.Value);
                 return number[0] == '-' ? "(" + number + ")" : number;
             }
         }
@@ -120,7 +144,7 @@ internal sealed class FormulaText
         { Kind: Kind.Call, Text: "ceilratio" } => "\\left\\lceil\\frac{" + WriteTex(node.Parts[0], 0, name) + "}{" + WriteTex(node.Parts[1], 0, name) + "}\\right\\rceil",
         { Kind: Kind.Call } => FunctionTex(node.Text) + "\\left(" + string.Join(", ", Array.ConvertAll(node.Parts, part => WriteTex(part, 0, name))) + "\\right)",
         { Kind: Kind.Minus } => BracketTex("-" + WriteTex(node.Parts[0], 3, name), above > 1),
-        { Text: "/" } => "\\frac{" + WriteTex(node.Parts[0], 0, name) + "}{" + WriteTex(node.Parts[1], 0, name) + "}",
+        { Text: "/" } => BracketTex("\\frac{" + WriteTex(node.Parts[0], 0, name) + "}{" + WriteTex(node.Parts[1], 0, name) + "}", above > 3),
         { Text: "*" } => BracketTex(WriteTex(node.Parts[0], 2, name) + " \\cdot " + WriteTex(node.Parts[1], 3, name), above > 3),
         _ => BracketTex(WriteTex(node.Parts[0], 1, name) + " " + node.Text + " " + WriteTex(node.Parts[1], 2, name), above > 1),
     };

@@ -46,14 +46,14 @@ public sealed class WorkingStep
     /// <summary>Whether the value was put in rather than computed.</summary>
     public bool IsGiven => Formula == Value.Name;
 
-    /// <summary>The step on one line: symbol, formula, numbers, value, source.</summary>
+    /// <summary>The step on one line: symbol, formula, numbers, value, meaning, the source's id.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
     {
         string value = Print.Number(Value.Value) + (Value.Unit.Length == 0 ? string.Empty : " " + Value.Unit);
         return IsGiven
-            ? $"{Value.Name} = {value}  ({Meaning}; {Source})"
-            : $"{Value.Name} = {Formula} = {FormulaText.PutIn(Formula, Inputs)} = {value}  ({Meaning}; {Source})";
+            ? $"{Value.Name} = {value}  ({Meaning}) [{Source.Id}]"
+            : $"{Value.Name} = {Formula} = {FormulaText.PutIn(Formula, Inputs)} = {value}  ({Meaning}) [{Source.Id}]";
     }
 }
 
@@ -76,7 +76,23 @@ public sealed class Workings
     /// <summary>The steps in order.</summary>
     public IReadOnlyList<WorkingStep> Steps { get; }
 
-    /// <summary>Plain text, a line a step.</summary>
+    /// <summary>The sources of the steps, each once, in order of first use.</summary>
+    /// <returns>The sources.</returns>
+    public IReadOnlyList<Source> Sources()
+    {
+        List<Source> sources = [];
+        foreach (WorkingStep step in Steps)
+        {
+            if (!sources.Exists(source => source.ToString() == step.Source.ToString()))
+            {
+                sources.Add(step.Source);
+            }
+        }
+
+        return sources;
+    }
+
+    /// <summary>Plain text, a line a step; then the sources.</summary>
     /// <returns>The text; lines end with a line feed.</returns>
     public string ToText()
     {
@@ -84,6 +100,12 @@ public sealed class Workings
         foreach (WorkingStep step in Steps)
         {
             text.Append("  ").Append(step).Append('\n');
+        }
+
+        text.Append("  Sources:\n");
+        foreach (Source source in Sources())
+        {
+            text.Append("    ").Append(source.Id).Append(": ").Append(source).Append('\n');
         }
 
         return text.ToString();
@@ -102,13 +124,19 @@ public sealed class Workings
                 text.Append(" = ").Append(step.FormulaTex).Append(" = ").Append(FormulaText.PutInTex(step.Formula, step.Inputs));
             }
 
-            text.Append(" = ").Append(Print.Number(step.Value.Value));
+            text.Append(" = ").Append(FormulaText.NumberTex(step.Value.Value));
             if (step.Value.Unit.Length > 0)
             {
-                text.Append("\\ \\mathrm{").Append(step.Value.Unit).Append('}');
+                text.Append("\\ \\mathrm{").Append(FormulaText.UnitTex(step.Value.Unit)).Append('}');
             }
 
-            text.Append("$ (").Append(step.Source).Append(")\n");
+            text.Append("$ [").Append(step.Source.Id).Append("]\n");
+        }
+
+        text.Append("\nSources:\n\n");
+        foreach (Source source in Sources())
+        {
+            text.Append("- ").Append(source.Id).Append(": ").Append(source).Append('\n');
         }
 
         return text.ToString();

@@ -1,0 +1,3 @@
+using BenchmarkDotNet.Running;
+
+BenchmarkSwitcher.FromAssembly(typeof(FinishKit.Benchmarks.ArcBenchmarks).Assembly).Run(args);
