@@ -33,7 +33,7 @@ public sealed class RetentionTests
         Assert.Equal(2, board.Fasteners);
         Assert.Equal(58.8399 / 60, board.Utilisation!.Value, 1e-12);
         DefaultUsed used = Assert.Single(board.DefaultsUsed);
-        Assert.Equal(("acceleration", 3.0, SourceKind.Judgement), (used.Name, used.Figure.Value, used.Source.Kind));
+        Assert.Equal(("acceleration", 3.0, SourceKind.Judgement), (used.Figure.Name, used.Figure.Value, used.Source.Kind));
         Assert.Equal(["fastening-retention-road-only", "fastening-adhesive-not-counted"], board.Findings.Select(f => f.Code));
         Assert.All(board.Findings, finding => Assert.Equal(Severity.Note, finding.Severity));
         Assert.Empty(Retention.FastenersNeeded(Mass.FromKilograms(2), Force.FromNewtons(30), 3).DefaultsUsed);
@@ -94,7 +94,7 @@ public sealed class RetentionTests
         RetentionResult result = Retention.FastenersNeeded(new HungMass(Mass.FromKilograms(5), one));
         Assert.Equal(factor, result.DesignFactor, 1e-12);
         Assert.Equal(one.Force.Newtons * factor, result.DesignCapacity.Newtons, 1e-9);
-        Assert.Equal(["acceleration", "design-factor"], result.DefaultsUsed.Select(d => d.Name));
+        Assert.Equal(["acceleration", "design-factor"], result.DefaultsUsed.Select(d => d.Figure.Name));
         if (basis == WithdrawalBasis.Eurocode5Characteristic)
         {
             Assert.Equal(SourceReading.Memory, result.DefaultsUsed[1].Source.Reading);
@@ -110,8 +110,8 @@ public sealed class RetentionTests
     public void A_default_plywood_factor_is_among_the_defaults()
     {
         WithdrawalCapacity one = WithdrawalCapacity.Supplied(Force.FromNewtons(50));
-        Assert.Equal(["acceleration", "design-factor", "plywood-factor"], Retention.FastenersNeeded(new HungMass(Mass.FromKilograms(5), one.InPlywood())).DefaultsUsed.Select(d => d.Name));
-        Assert.Equal(["acceleration", "design-factor"], Retention.FastenersNeeded(new HungMass(Mass.FromKilograms(5), one.InPlywood(0.7))).DefaultsUsed.Select(d => d.Name));
+        Assert.Equal(["acceleration", "design-factor", "plywood-factor"], Retention.FastenersNeeded(new HungMass(Mass.FromKilograms(5), one.InPlywood())).DefaultsUsed.Select(d => d.Figure.Name));
+        Assert.Equal(["acceleration", "design-factor"], Retention.FastenersNeeded(new HungMass(Mass.FromKilograms(5), one.InPlywood(0.7))).DefaultsUsed.Select(d => d.Figure.Name));
     }
 
     [Fact]
