@@ -31,16 +31,19 @@ internal static class Door
 
     internal static double Radians(Angle angle, string parameter, Allowed allowedDegrees, List<InputProblem>? problems)
     {
-        double degrees = angle.Unit switch
-        {
-            AngleUnit.Degree => angle.Value,
-            AngleUnit.Radian => angle.Value * (180 / Math.PI),
-            _ => Array.IndexOf(Angle.Units, angle.Unit) < 0 ? double.NaN : angle.Degrees,
-        };
+        double degrees = Degrees(angle);
         return allowedDegrees.Holds(degrees)
             ? (angle.Unit == AngleUnit.Radian ? angle.Value : degrees * (Math.PI / 180))
             : Refuse(degrees, parameter, allowedDegrees, problems);
     }
+
+    /// <summary>Degrees; NaN where the unit is undefined.</summary>
+    internal static double Degrees(Angle angle) => angle.Unit switch
+    {
+        AngleUnit.Degree => angle.Value,
+        AngleUnit.Radian => angle.Value * (180 / Math.PI),
+        _ => Array.IndexOf(Angle.Units, angle.Unit) < 0 ? double.NaN : angle.Degrees,
+    };
 
     internal static double Kilograms(Mass mass, string parameter, Allowed allowed, List<InputProblem>? problems)
     {
@@ -77,23 +80,29 @@ internal static class Door
 
     internal static double Megapascals(Pressure pressure, string parameter, Allowed allowed, List<InputProblem>? problems)
     {
-        double megapascals = pressure.Unit switch
-        {
-            PressureUnit.Megapascal => pressure.Value,
-            _ => Array.IndexOf(Pressure.Units, pressure.Unit) < 0 ? double.NaN : pressure.Megapascals,
-        };
-        return allowed.Holds(megapascals) ? megapascals : Refuse(megapascals, parameter, allowed, problems);
+        double value = Megapascals(pressure);
+        return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
     }
+
+    /// <summary>Megapascals; NaN where the unit is undefined.</summary>
+    internal static double Megapascals(Pressure pressure) => pressure.Unit switch
+    {
+        PressureUnit.Megapascal => pressure.Value,
+        _ => Array.IndexOf(Pressure.Units, pressure.Unit) < 0 ? double.NaN : pressure.Megapascals,
+    };
 
     internal static double SquareMillimetres(Area area, string parameter, Allowed allowed, List<InputProblem>? problems)
     {
-        double squareMillimetres = area.Unit switch
-        {
-            AreaUnit.SquareMillimeter => area.Value,
-            _ => Array.IndexOf(Area.Units, area.Unit) < 0 ? double.NaN : area.SquareMillimeters,
-        };
-        return allowed.Holds(squareMillimetres) ? squareMillimetres : Refuse(squareMillimetres, parameter, allowed, problems);
+        double value = SquareMillimetres(area);
+        return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
     }
+
+    /// <summary>Square millimetres; NaN where the unit is undefined.</summary>
+    internal static double SquareMillimetres(Area area) => area.Unit switch
+    {
+        AreaUnit.SquareMillimeter => area.Value,
+        _ => Array.IndexOf(Area.Units, area.Unit) < 0 ? double.NaN : area.SquareMillimeters,
+    };
 
     internal static double Number(double value, string parameter, Allowed allowed, List<InputProblem>? problems) =>
         allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
@@ -121,9 +130,6 @@ internal static class Door
     }
 
     internal static Length Millimetres(double millimetres) => new(millimetres, LengthUnit.Millimeter);
-
-    /// <summary>Degrees of an angle the library itself made or has checked.</summary>
-    internal static double Degrees(Angle angle) => angle.Unit == AngleUnit.Degree ? angle.Value : angle.Degrees;
 
     internal static Angle Radians(double radians) => new(radians, AngleUnit.Radian);
 

@@ -51,6 +51,16 @@ public sealed record Eurocode5Nail
     /// <summary>Whether the load along the nail is permanent or long-term: a board hung under a ceiling. Eurocode 5 then gives a smooth nail nothing.</summary>
     public bool PermanentLoad { get; init; }
 
+    private (CharacteristicDensity, double, double, double, double, double?, bool) Key => (Density, Door.Millimetres(Shank), Door.Millimetres(HeadDiameter), Door.Millimetres(HeadSideThickness), Door.Millimetres(PointPenetration), HoldingThickness is { } holding ? Door.Millimetres(holding) : null, PermanentLoad);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(Eurocode5Nail? other) => other is not null && Key.Equals(other.Key);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode();
+
     /// <summary>The nail in millimetres, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>

@@ -20,7 +20,7 @@ public enum FastenerPreference
 /// </summary>
 /// <remarks>
 /// Nothing is checked here: <see cref="FastenerLength.Check(FastenerJob)"/> reports all problems, and the calculating methods throw
-/// the first. Lists are copied. Two jobs are equal only if they hold the same lists; compare members where you mean more.
+/// the first. Two jobs are equal only if they hold the same lists; compare members where you mean more.
 /// </remarks>
 public sealed record FastenerJob
 {
@@ -119,7 +119,38 @@ public sealed record FastenerJob
         return new FastenerJob([.. board.Layers(way, angle), .. under], behind, series) { DriveAngle = angle };
     }
 
+    private (Behind, FastenerSeries, TolerancedLength?, double, double?, double?, double?, int, double?, double?, FastenerPreference) Key => (
+        Behind, Series, SetDepth, Door.Degrees(DriveAngle), RequiredClearance is { } clearance ? Door.Millimetres(clearance) : null, LeastBite is { } least ? Door.Millimetres(least) : null,
+        TargetBite is { } target ? Door.Millimetres(target) : null, Count, MarginalChance, HitsLimit, Preference);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(FastenerJob? other) => other is not null && Key.Equals(other.Key)
+        && Same(Layers, other.Layers) && Same(Sheets, other.Sheets) && Same(OtherSeries, other.OtherSeries);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode();
+
     /// <summary>Series, layers and what is behind, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Series?.Name} through {string.Join(", ", (IEnumerable<Layer>?)Layers ?? [])}; behind: {Behind}";
+
+    private static bool Same<T>(IReadOnlyList<T>? left, IReadOnlyList<T>? right)
+    {
+        if (left is null || right is null || left.Count != right.Count || left.Count > FastenerLength.MostListed)
+        {
+            return ReferenceEquals(left, right);
+        }
+
+        for (int i = 0; i < left.Count; i++)
+        {
+            if (!Equals(left[i], right[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 }

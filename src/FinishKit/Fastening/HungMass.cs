@@ -54,6 +54,18 @@ public sealed record HungMass
     /// <summary>Area that is stuck, 0 to 100 m²; needs <see cref="AdhesiveStrength"/>.</summary>
     public Area? AdhesiveArea { get; init; }
 
+    private (double, WithdrawalCapacity, double?, double?, bool, int?, double?, int, double?, double?) Key => (
+        Door.Kilograms(Mass), PerFastener, Acceleration, DesignFactor, PermanentLoad, Fasteners, RunLength is { } run ? Door.Millimetres(run) : null, Rows,
+        AdhesiveStrength is { } strength ? Door.Megapascals(strength) : null, AdhesiveArea is { } area ? Door.SquareMillimetres(area) : null);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(HungMass? other) => other is not null && Key.Equals(other.Key);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode();
+
     /// <summary>Mass and capacity, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Print.Number(Door.Kilograms(Mass))} kg on fasteners of {PerFastener}";
