@@ -124,6 +124,9 @@ public sealed class FastenerSeries
     /// <summary>What it is called.</summary>
     public string Name { get; }
 
+    /// <summary>Gauge or number as the trade says it, for example <c>18</c> or <c>#8</c>; empty for a series of the caller's own.</summary>
+    public string Gauge { get; private init; } = string.Empty;
+
     /// <summary>What it is.</summary>
     public FastenerKind Kind { get; }
 
@@ -208,7 +211,10 @@ public sealed class FastenerSeries
                 row.Has("root_in") ? TableRow.Inches(row["root_in"]) : null,
                 row.Source(),
                 MaterialSources.StockedLengths,
-                own[0].Source);
+                own[0].Source)
+            {
+                Gauge = row["gauge"],
+            };
         });
     }
 

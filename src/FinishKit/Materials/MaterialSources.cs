@@ -12,7 +12,7 @@ internal static class MaterialSources
 
     internal static readonly Source NdsSupplementDensity = Source.Published("NDS-SUPPLEMENT", "NDS Supplement: Design Values for Wood Construction", "American Wood Council", 2018, "section 3.1.3, density", SourceReading.Memory, "density = 62.4 G/(1 + 0.009 G m) (1 + m/100) lb/ft3, m in percent");
 
-    internal static readonly Source StrengthClasses = Source.Published("EN-338", "Structural timber: strength classes, EN 338", "CEN", 2016, "characteristic density", SourceReading.Copy, "C24 in the open CoupledBeams code, C18 at eurocode.us");
+    internal static readonly Source StrengthClasses = Source.Published("EN-338", "Structural timber: strength classes, EN 338", "CEN", null, "characteristic density", SourceReading.Copy, "C24 in the open CoupledBeams code, C18 at eurocode.us");
 
     internal static readonly Source FinnishPlywood = Source.Published("HFP-2007", "Handbook of Finnish Plywood", "Finnish Forest Industries Federation", 2007, "densities of birch plywood", SourceReading.Memory, "mean 680, characteristic 630 kg/m3");
 
@@ -24,7 +24,7 @@ internal static class MaterialSources
 
     internal static readonly Source Ps1Sanded = Source.Derived("PS-1-19-SANDED", "PS 1-19, sanded plywood", "1/64 in to each side up to 3/4 in, 3% above; the rule read at apawood-europe.org, which quotes PS 1-19");
 
-    internal static readonly Source En315 = Source.Published("EN-315", "Plywood: tolerances for dimensions, EN 315", "CEN", 2000, "thickness", SourceReading.Copy, "the form read in a copy of GB/T 9846 at plywoodsupplier.cn; that EN 315 uses it, and the lower limit of unsanded sheets, from memory");
+    internal static readonly Source En315 = Source.Published("EN-315", "Plywood: tolerances for dimensions, EN 315", "CEN", null, "thickness", SourceReading.Copy, "the form read in a copy of GB/T 9846 at plywoodsupplier.cn; that EN 315 uses it, and the lower limit of unsanded sheets, from memory");
 
     internal static readonly Source BirchMill = Source.Published("BIRCH-MILL", "Size tables of birch plywood", "plyterra.com and nestplywood.com", null, "thickness limits", SourceReading.Copy);
 

@@ -9,7 +9,7 @@ using UnitsNet.Units;
 namespace FinishKit;
 
 /// <summary>
-/// Reads the embedded tables: one readable comma-separated file each, <c>#</c> comments, a header row, no quotes. Strict: a
+/// Reads the embedded tables: one readable comma-separated file each, comments after <c># </c>, a header row, no quotes. Strict: a
 /// malformed table is a bug of the library, and a test reads every row.
 /// </summary>
 internal static class MaterialTables
@@ -26,7 +26,7 @@ internal static class MaterialTables
         string[]? header = null;
         while (reader.ReadLine() is { } line)
         {
-            if (line.Length == 0 || line[0] == '#')
+            if (line.Length == 0 || line.StartsWith("# ", StringComparison.Ordinal))
             {
                 continue;
             }
