@@ -120,7 +120,9 @@ internal static class FastenerRemedies
     internal static DriveAngleRemedy? DriveAngle(StackNumbers stack, TolerancedLength fastener)
     {
         double longest = fastener.Read(new Name(nameof(fastener)), FastenerLength.Fasteners, null).Greatest;
-        double cosine = (stack.LeastDepth - stack.SetDepth.Greatest - stack.Required) / longest;
+
+        // On the grid, so that room for exactly half the length is 60° and not a rounding error past it.
+        double cosine = Grid.Snap(stack.LeastDepth - stack.SetDepth.Greatest - stack.Required) / longest;
         if (cosine < 0.5)
         {
             return null;
