@@ -78,11 +78,11 @@ public sealed class FastenerExamples
         FastenerJob job = new([Mm(12.7), Mm(12.7)], Behind.Metal, FastenerSeries.Brad18) { SetDepth = Mm(0.5) };
         FurringRemedy thicker = FastenerLength.ThinnestFurring(job, Mm(25.4))!;
         double least = thicker.Least.Millimeters;           // 14.49375 = 12.7 + 0.5 - (-0.5 - 0.79375)
-        string sheet = thicker.Sheet!.Name;                 // 18 mm birch plywood, sanded: a 15 mm sheet may be 14.2
+        string sheet = thicker.Sheet!.Name;                 // 18 mm birch plywood sanded: a 15 mm sheet may be 14.2
         #endregion
         Assert.Equal(14.49375, least);
         Assert.Equal(SheetGoods.Birch18.Name, sheet);
-        Assert.Equal("18 mm birch plywood, sanded", sheet);
+        Assert.Equal("18 mm birch plywood sanded", sheet);
         Assert.Equal(14.2, SheetGoods.Birch15.Thickness.Least.Millimeters);
     }
 
