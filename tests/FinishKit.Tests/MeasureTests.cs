@@ -77,6 +77,7 @@ public sealed class MeasureTests
         { "1 \u00BD\"", LengthUnit.Inch, 1.5, 38.1 },
         { "1-\u00BD\"", LengthUnit.Inch, 1.5, 38.1 },
         { "30 in", LengthUnit.Inch, 30, 762 }, // inches alone may be 12 or more
+        { "94.52706955539223 in", LengthUnit.Inch, 94.52706955539223, 2400.987567 }, // a double's own digits come back to the last; 25.4 times it is 2400.987566706962642
         { "5 ft", LengthUnit.Inch, 60, 1524 },
         { "1 foot", LengthUnit.Inch, 12, 304.8 },
         { "8 Feet", LengthUnit.Inch, 96, 2438.4 },
@@ -158,6 +159,8 @@ public sealed class MeasureTests
         { "8\" 5'", "with “5'” behind the unit", "feet and then inches" },
         { "1 m 20 cm", "with “20 cm” behind the unit", "one number with its unit" },
         { "5 mm - 3 mm", "with “- 3 mm” behind the unit", "one number with its unit" },
+        { "3/4 inch.", "with “.” behind the unit", "one number with its unit" },
+        { "5'\u2032", "no number at “\u2032”", "5' 8-1/2\"" }, // only two equal marks stand for inches
         { "5 mm.", "with “.” behind the unit", "one number with its unit" },
         { "3-5 mm", "a dash behind a number", "1-1/4 in" },
         { "1 - 1/4 in", "a dash behind a number", "1-1/4 in" },
