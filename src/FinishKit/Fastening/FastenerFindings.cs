@@ -25,7 +25,7 @@ internal static class FastenerFindings
             findings.Add(new Finding(
                 "fastening-marginal",
                 Severity.Caution,
-                $"No length is safe. {chosen.TipReason} Measure the actual furring and set depth before you drive any.{InWords(remedies)}",
+                $"No stocked length is both safe and deep enough. {chosen.TipReason} Measure the actual furring and set depth before you drive any.{InWords(remedies)}",
                 [new("worst-clearance", Mm(chosen.WorstClearance), "mm"), new("required-clearance", stack.Required, "mm"), new("touch-chance", chosen.TouchChance, string.Empty)],
                 FastenerDefaults.MarginalSource));
         }

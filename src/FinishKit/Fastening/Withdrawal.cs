@@ -364,7 +364,7 @@ public static class Withdrawal
             WithdrawalFormula.NdsWoodScrew => NdsWoodScrew(specificGravity, diameter, trace),
             WithdrawalFormula.NdsLagScrew => NdsLagScrew(specificGravity, diameter, trace),
             WithdrawalFormula.HandbookNail => trace.Step("W", nameof(forcePerLength), 54.12 * Math.Pow(specificGravity, 2.5) * diameter, "N/mm", Sources.WoodHandbook),
-            WithdrawalFormula.HandbookWoodScrew => trace.Step("W", nameof(forcePerLength), 108.25 * Math.Pow(specificGravity, 2) * diameter, "N/mm", Sources.WoodHandbook),
+            WithdrawalFormula.HandbookWoodScrew => trace.Step("W", nameof(forcePerLength), 108.25 * specificGravity * specificGravity * diameter, "N/mm", Sources.WoodHandbook),
             _ => trace.Step("W", nameof(forcePerLength), 125.4 * Math.Pow(specificGravity, 1.5) * Math.Pow(diameter, 0.75), "N/mm", Sources.WoodHandbook),
         };
         forcePerLength = InPlywood(given, forcePerLength, trace);
@@ -383,7 +383,7 @@ public static class Withdrawal
         where TTrace : struct, ITrace
     {
         double coefficient = trace.Step("k", nameof(coefficient), 2850 * 4.4482216152605 / (25.4 * 25.4), "MPa", Sources.NdsInSi);
-        return trace.Step("W", "forcePerLength", coefficient * Math.Pow(specificGravity, 2) * diameter, "N/mm", Sources.Nds);
+        return trace.Step("W", "forcePerLength", coefficient * specificGravity * specificGravity * diameter, "N/mm", Sources.Nds);
     }
 
     private static double NdsLagScrew<TTrace>(double specificGravity, double diameter, TTrace trace)
@@ -401,7 +401,7 @@ public static class Withdrawal
         trace.Given("d", diameter, "mm", Sources.Given);
         trace.Given("t_pen", penetration, "mm", Sources.Given);
         double predrillingThickness = trace.Step("t_pre", nameof(predrillingThickness), Math.Max(7 * diameter, ((13 * diameter) - 30) * density / 400), "mm", Sources.Eurocode5Predrill);
-        double strength = trace.Step("f_ax", nameof(strength), 0.00002 * Math.Pow(density, 2), "MPa", Sources.Eurocode5);
+        double strength = trace.Step("f_ax", nameof(strength), 0.00002 * density * density, "MPa", Sources.Eurocode5);
         double forcePerLength = trace.Step("W", nameof(forcePerLength), strength * diameter, "N/mm", Sources.Eurocode5);
         forcePerLength = InPlywood(given, forcePerLength, trace);
         double axial = trace.Step("F_pen", nameof(axial), forcePerLength * penetration, "N", Sources.Eurocode5);
@@ -411,8 +411,8 @@ public static class Withdrawal
             double headDiameter = given.HeadDiameter, thickness = given.HeadSideThickness;
             trace.Given("d_h", headDiameter, "mm", Sources.Given);
             trace.Given("t", thickness, "mm", Sources.Given, meaning: "head side thickness");
-            double headStrength = trace.Step("f_head", nameof(headStrength), 0.00007 * Math.Pow(density, 2), "MPa", Sources.Eurocode5);
-            double headSide = trace.Step("F_head", nameof(headSide), (strength * diameter * thickness) + (headStrength * Math.Pow(headDiameter, 2)), "N", Sources.Eurocode5);
+            double headStrength = trace.Step("f_head", nameof(headStrength), 0.00007 * density * density, "MPa", Sources.Eurocode5);
+            double headSide = trace.Step("F_head", nameof(headSide), (strength * diameter * thickness) + (headStrength * headDiameter * headDiameter), "N", Sources.Eurocode5);
             axial = trace.Step("F_ax", nameof(axial), Math.Min(axial, headSide), "N", Sources.Eurocode5);
         }
 

@@ -55,6 +55,10 @@ public sealed class FastenerFindingsTests
         Assert.Equal(-0.39375, Value(finding, "worst-clearance"));
         Assert.Equal(choice.Chosen!.TouchChance, Value(finding, "touch-chance"));
         Assert.NotEmpty(choice.Remedies);
+
+        // A 19.05 brad is safe here (27.3 - 1.5 - 19.84375 = 5.95625) and bites too little (18.75625 - 12.7 = 6.05625 of 7.5): the sentence must not say that none is safe.
+        Assert.Equal((TipVerdict.Safe, BiteVerdict.TooLittle), (choice.Candidates[1].Tip, choice.Candidates[1].Hold));
+        Assert.StartsWith("No stocked length is both safe and deep enough. 25.4 mm is marginal", finding.Message, StringComparison.Ordinal);
         None(Choose(Demo() with { Layers = [Mm(12.7), Mm(15.1)], SetDepth = Mm(1) }), "fastening-marginal");
     }
 
