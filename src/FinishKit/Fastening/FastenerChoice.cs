@@ -58,7 +58,21 @@ public sealed class FastenerChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>
-    public bool HasProblem => Findings.Count > 0 && Findings[0].Severity == Severity.Problem;
+    public bool HasProblem
+    {
+        get
+        {
+            foreach (Finding finding in Findings)
+            {
+                if (finding.Severity >= Severity.Problem)
+                {
+                    return true;
+                }
+            }
+
+            return false;
+        }
+    }
 
     /// <summary>The defaults taken because the job gave no figure of its own.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
@@ -67,8 +81,8 @@ public sealed class FastenerChoice
     public string TableEdition { get; } = MaterialTables.Edition;
 
     /// <summary>How the chosen length's figures follow; of the shortest length where none was chosen.</summary>
-    /// <returns>The workings.</returns>
-    public Workings Explain() => (Chosen ?? Candidates[0]).Explain();
+    /// <returns>The workings; without steps where no length was tried.</returns>
+    public Workings Explain() => (Chosen ?? (Candidates.Count > 0 ? Candidates[0] : null))?.Explain() ?? new Workings("No fastener tried", []);
 
     /// <summary>The choice as flat figures.</summary>
     /// <returns>The chosen candidate's figures; empty where none was chosen.</returns>
@@ -76,5 +90,9 @@ public sealed class FastenerChoice
 
     /// <summary>The choice in a line, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => Chosen is null ? $"{Job.Series.Name}: none. {Findings[0].Message}" : $"{Job.Series.Name}: {Chosen}";
+    public override string ToString()
+    {
+        string chosen = Chosen?.ToString() ?? (Findings.Count > 0 ? "none. " + Findings[0].Message : "none.");
+        return $"{Job.Series?.Name}: {chosen}";
+    }
 }
