@@ -98,7 +98,7 @@ public sealed class FastenerSeries
     }
 
     /// <summary>Every series in the table: nails thinnest first, then screws.</summary>
-    public static IReadOnlyList<FastenerSeries> All { get; } = ReadAll();
+    public static IReadOnlyList<FastenerSeries> All { get; } = ReadAll().AsReadOnly();
 
     /// <summary>Pins, brads and finish nails, thinnest first.</summary>
     public static IReadOnlyList<FastenerSeries> Nails { get; } = [.. System.Linq.Enumerable.Where(All, static series => series.Kind == FastenerKind.SmoothNail)];

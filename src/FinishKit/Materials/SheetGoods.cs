@@ -51,22 +51,22 @@ public sealed class SheetGoods
         TolerancedLength.Between(TableRow.Length(row["least"] + " " + row["unit"]), TableRow.Length(row["greatest"] + " " + row["unit"])),
         row["family"],
         row.Has("plies") ? (int)row.Number("plies") : null,
-        row.Source()));
+        row.Source())).AsReadOnly();
 
     /// <summary>Birch plywood, sanded, 4 to 30 mm: limits as birch mills state them.</summary>
-    public static IReadOnlyList<SheetGoods> Birch { get; } = OfFamily("birch plywood sanded");
+    public static IReadOnlyList<SheetGoods> Birch { get; } = OfFamily("birch plywood sanded").AsReadOnly();
 
     /// <summary>Birch plywood, unsanded, 4 to 30 mm.</summary>
-    public static IReadOnlyList<SheetGoods> BirchUnsanded { get; } = OfFamily("birch plywood unsanded");
+    public static IReadOnlyList<SheetGoods> BirchUnsanded { get; } = OfFamily("birch plywood unsanded").AsReadOnly();
 
     /// <summary>Softwood plywood to PS 1, unsanded, touch-sanded or overlaid, 1/4 to 1-1/4 in.</summary>
-    public static IReadOnlyList<SheetGoods> Ps1Unsanded { get; } = OfFamily("plywood PS 1 unsanded");
+    public static IReadOnlyList<SheetGoods> Ps1Unsanded { get; } = OfFamily("plywood PS 1 unsanded").AsReadOnly();
 
     /// <summary>Softwood plywood to PS 1, sanded, 1/4 to 3/4 in.</summary>
-    public static IReadOnlyList<SheetGoods> Ps1Sanded { get; } = OfFamily("plywood PS 1 sanded");
+    public static IReadOnlyList<SheetGoods> Ps1Sanded { get; } = OfFamily("plywood PS 1 sanded").AsReadOnly();
 
     /// <summary>Plywood made in millimetres and sold under an inch label; no tolerance of its own.</summary>
-    public static IReadOnlyList<SheetGoods> MetricSoldByInch { get; } = OfFamily("metric plywood sold by the inch");
+    public static IReadOnlyList<SheetGoods> MetricSoldByInch { get; } = OfFamily("metric plywood sold by the inch").AsReadOnly();
 
     /// <summary>Birch plywood of 4 mm, sanded.</summary>
     public static SheetGoods Birch4 { get; } = Named("4 mm birch plywood sanded");
