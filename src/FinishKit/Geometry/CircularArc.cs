@@ -88,16 +88,19 @@ public readonly struct CircularArc : IEquatable<CircularArc>
             string cure = double.IsNaN(straightedge)
                 ? "No straightedge holds it within 10%: the circle is too small."
                 : $"A straightedge of {Print.Mm(Math.Ceiling(straightedge))} or longer holds the radius within 10%.";
+            List<Figure> values = [new("radius", _radius, "mm"), new("rise-error", DefaultRiseError, "mm"), new("least-radius", LeastRadius(DefaultRiseError), "mm"), new("greatest-radius", most, "mm")];
+            if (!double.IsNaN(straightedge))
+            {
+                values.Add(new Figure("straightedge", straightedge, "mm"));
+            }
+
             return
             [
                 new Finding(
                     "geometry-radius-uncertain",
                     Severity.Caution,
                     $"Half a millimetre of rise moves the radius of {Print.Mm(_radius)} between {Print.Mm(LeastRadius(DefaultRiseError))} and {Print.Mm(most)}. {cure}",
-                    [
-                        new("radius", _radius, "mm"), new("rise-error", DefaultRiseError, "mm"), new("least-radius", LeastRadius(DefaultRiseError), "mm"),
-                        new("greatest-radius", most, "mm"), new("straightedge", straightedge, "mm"),
-                    ],
+                    values,
                     Sources.ReadingError),
             ];
         }
