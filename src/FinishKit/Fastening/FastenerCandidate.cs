@@ -100,6 +100,16 @@ public sealed class FastenerCandidate
     /// <summary>Whether it holds deep enough.</summary>
     public BiteVerdict Hold => _numbers.WorstBite >= _stack.LeastBite ? BiteVerdict.Bites : BiteVerdict.TooLittle;
 
+    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: the tip reaches what is behind, the bite is too little, or the head goes through.</summary>
+    public bool HasProblem => Tip == TipVerdict.Reaches || Hold == BiteVerdict.TooLittle || FastenerFindings.HeadGoesThrough(_stack);
+
+    /// <summary>What a person should know about this length, gravest first; put together on reading.</summary>
+    /// <remarks>
+    /// Codes: <c>fastening-reaches</c>, <c>fastening-bite-too-little</c>, <c>fastening-head-through</c>, <c>fastening-marginal</c>, <c>fastening-hits-expected</c>,
+    /// <c>fastening-cavity-service</c>, <c>fastening-bite-under-target</c>, <c>fastening-look-behind</c>.
+    /// </remarks>
+    public IReadOnlyList<Finding> Findings => FastenerFindings.Of(_stack, this);
+
     /// <summary>Why the tip verdict is what it is, against what and at which tolerance, in a sentence.</summary>
     public string TipReason
     {

@@ -3,9 +3,11 @@ using System.Globalization;
 
 namespace FinishKit;
 
-/// <summary>What a person should know about a choice of fastener, gravest first. The codes are listed on the fastening page.</summary>
+/// <summary>What a person should know about a choice of fastener, gravest first. The codes are listed in docs/findings.md.</summary>
 internal static class FastenerFindings
 {
+    private const string MeasureFirst = "Measure the actual furring and set depth before you drive any.";
+
     internal static IReadOnlyList<Finding> Of(
         FastenerJob job, StackNumbers stack, List<FastenerCandidate> candidates, FastenerCandidate? chosen, List<Remedy> remedies, FastenerCandidate? labelTrap)
     {
@@ -25,19 +27,14 @@ internal static class FastenerFindings
             findings.Add(new Finding(
                 "fastening-marginal",
                 Severity.Caution,
-                $"No stocked length is both safe and deep enough. {chosen.TipReason} Measure the actual furring and set depth before you drive any.{InWords(remedies)}",
-                [new("worst-clearance", Mm(chosen.WorstClearance), "mm"), new("required-clearance", stack.Required, "mm"), new("touch-chance", chosen.TouchChance, string.Empty)],
+                $"No stocked length is both safe and deep enough. {chosen.TipReason} {MeasureFirst}{InWords(remedies)}",
+                TipFigures(stack, chosen),
                 FastenerDefaults.MarginalSource));
         }
 
         if (chosen is not null && chosen.ExpectedHits > stack.HitsLimit)
         {
-            findings.Add(new Finding(
-                "fastening-hits-expected",
-                Severity.Caution,
-                $"Over {stack.Count.ToString(CultureInfo.InvariantCulture)} fasteners {Print.Small(chosen.ExpectedHits)} are expected to touch {stack.BehindWords}, more than {Print.Small(stack.HitsLimit)}; the chance of one or more is {Print.Small(chosen.AnyHitChance)}.",
-                [new("expected-hits", chosen.ExpectedHits, string.Empty), new("hits-limit", stack.HitsLimit, string.Empty), new("any-hit-chance", chosen.AnyHitChance, string.Empty)],
-                Sources.JobHits));
+            findings.Add(HitsExpected(stack, chosen));
         }
 
         if (labelTrap is not null)
@@ -52,31 +49,98 @@ internal static class FastenerFindings
 
         if (stack.Behind != BehindKind.RibMetal)
         {
-            findings.Add(new Finding(
-                "fastening-cavity-service",
-                Severity.Caution,
-                $"Clearance is counted to {stack.BehindWords} at the depth that was measured; that depth is the least certain figure here. Find it, mark it, and move or guard it if you can.",
-                [new("depth-behind", stack.Gap.Nominal, "mm"), new("depth-behind-least", stack.Gap.Least, "mm")],
-                FastenerDefaults.ClearanceSource));
+            findings.Add(CavityService(stack));
         }
 
         if (chosen is { ReachesTarget: false })
         {
-            findings.Add(new Finding(
-                "fastening-bite-under-target",
-                Severity.Note,
-                $"{Print.Mm(Mm(chosen.Length.Nominal))} bites {Print.Mm(Mm(chosen.Bite))} at nominal sizes, under the {Print.Mm(stack.TargetBite)} aimed for; the worst case keeps the least bite of {Print.Mm(stack.LeastBite)}.",
-                [new("bite", Mm(chosen.Bite), "mm"), new("target-bite", stack.TargetBite, "mm"), new("worst-bite", Mm(chosen.WorstBite), "mm")],
-                FastenerDefaults.TargetBiteSource));
+            findings.Add(BiteUnderTarget(stack, chosen));
         }
 
-        findings.Add(new Finding(
-            "fastening-look-behind",
-            Severity.Note,
-            "The figures know only what was entered. Before driving anything, find and mark wiring, gas, fuel and brake lines, tanks and airbags; follow local codes and the vehicle maker's bodybuilder guidance.",
-            []));
+        findings.Add(LookBehind());
         return findings;
     }
+
+    /// <summary>What a person should know about one length tried, stocked or not.</summary>
+    internal static IReadOnlyList<Finding> Of(StackNumbers stack, FastenerCandidate candidate)
+    {
+        List<Finding> findings = [];
+        if (candidate.Tip == TipVerdict.Reaches)
+        {
+            findings.Add(new Finding("fastening-reaches", Severity.Problem, candidate.TipReason, TipFigures(stack, candidate), Sources.FastenerStack));
+        }
+
+        if (candidate.Hold == BiteVerdict.TooLittle)
+        {
+            findings.Add(new Finding(
+                "fastening-bite-too-little",
+                Severity.Problem,
+                $"{Print.Mm(Mm(candidate.Length.Nominal))} bites {Print.Mm(Mm(candidate.WorstBite))} in the worst case; {Print.Mm(stack.LeastBite)} are asked.",
+                [new("worst-bite", Mm(candidate.WorstBite), "mm"), new("least-bite", stack.LeastBite, "mm"), new("bite", Mm(candidate.Bite), "mm")],
+                Sources.FastenerStack));
+        }
+
+        if (HeadThrough(stack) is { } headThrough)
+        {
+            findings.Add(headThrough);
+        }
+
+        if (candidate.Tip == TipVerdict.Marginal)
+        {
+            findings.Add(new Finding("fastening-marginal", Severity.Caution, $"{candidate.TipReason} {MeasureFirst}", TipFigures(stack, candidate), FastenerDefaults.MarginalSource));
+        }
+
+        if (candidate.Tip != TipVerdict.Reaches && candidate.ExpectedHits > stack.HitsLimit)
+        {
+            findings.Add(HitsExpected(stack, candidate));
+        }
+
+        if (stack.Behind != BehindKind.RibMetal)
+        {
+            findings.Add(CavityService(stack));
+        }
+
+        if (candidate is { ReachesTarget: false, Hold: BiteVerdict.Bites })
+        {
+            findings.Add(BiteUnderTarget(stack, candidate));
+        }
+
+        findings.Add(LookBehind());
+        return findings;
+    }
+
+    /// <summary>Whether the deepest set goes through the thinnest first layer.</summary>
+    internal static bool HeadGoesThrough(StackNumbers stack) => stack.SetDepth.Greatest >= stack.Through[0].Least;
+
+    private static Finding HitsExpected(StackNumbers stack, FastenerCandidate candidate) => new(
+        "fastening-hits-expected",
+        Severity.Caution,
+        $"Over {stack.Count.ToString(CultureInfo.InvariantCulture)} fasteners {Print.Small(candidate.ExpectedHits)} are expected to touch {stack.BehindWords}, more than {Print.Small(stack.HitsLimit)}; the chance of one or more is {Print.Small(candidate.AnyHitChance)}.",
+        [new("expected-hits", candidate.ExpectedHits, string.Empty), new("hits-limit", stack.HitsLimit, string.Empty), new("any-hit-chance", candidate.AnyHitChance, string.Empty)],
+        Sources.JobHits);
+
+    private static Finding CavityService(StackNumbers stack) => new(
+        "fastening-cavity-service",
+        Severity.Caution,
+        $"Clearance is counted to {stack.BehindWords} at the depth that was measured; that depth is the least certain figure here. Find it, mark it, and move or guard it if you can.",
+        [new("depth-behind", stack.Gap.Nominal, "mm"), new("depth-behind-least", stack.Gap.Least, "mm")],
+        FastenerDefaults.ClearanceSource);
+
+    private static Finding BiteUnderTarget(StackNumbers stack, FastenerCandidate candidate) => new(
+        "fastening-bite-under-target",
+        Severity.Note,
+        $"{Print.Mm(Mm(candidate.Length.Nominal))} bites {Print.Mm(Mm(candidate.Bite))} at nominal sizes, under the {Print.Mm(stack.TargetBite)} aimed for; the worst case keeps the least bite of {Print.Mm(stack.LeastBite)}.",
+        [new("bite", Mm(candidate.Bite), "mm"), new("target-bite", stack.TargetBite, "mm"), new("worst-bite", Mm(candidate.WorstBite), "mm")],
+        FastenerDefaults.TargetBiteSource);
+
+    private static Finding LookBehind() => new(
+        "fastening-look-behind",
+        Severity.Note,
+        "The figures know only what was entered. Before driving anything, find and mark wiring, gas, fuel and brake lines, tanks and airbags; follow local codes and the vehicle maker's bodybuilder guidance.",
+        []);
+
+    private static Figure[] TipFigures(StackNumbers stack, FastenerCandidate candidate) =>
+        [new("worst-clearance", Mm(candidate.WorstClearance), "mm"), new("required-clearance", stack.Required, "mm"), new("touch-chance", candidate.TouchChance, string.Empty)];
 
     private static Finding NoneChosen(FastenerJob job, StackNumbers stack, List<FastenerCandidate> candidates, List<Remedy> remedies)
     {
@@ -100,7 +164,7 @@ internal static class FastenerFindings
     private static Finding? HeadThrough(StackNumbers stack)
     {
         double set = stack.SetDepth.Greatest, thinnest = stack.Through[0].Least;
-        return set < thinnest
+        return !HeadGoesThrough(stack)
             ? null
             : new Finding(
                 "fastening-head-through",

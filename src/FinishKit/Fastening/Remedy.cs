@@ -22,6 +22,16 @@ public abstract class Remedy
     /// <summary>The change in a sentence, invariant.</summary>
     public abstract string Text { get; }
 
+    /// <summary>What a person should know about the length once the change is made: the findings of <see cref="Outcome"/>.</summary>
+    public IReadOnlyList<Finding> Findings => Outcome.Findings;
+
+    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: the length is safe then, but may bite too little.</summary>
+    public bool HasProblem => Outcome.HasProblem;
+
+    /// <summary>How the figures of that length follow once the change is made.</summary>
+    /// <returns>The workings.</returns>
+    public Workings Explain() => Outcome.Explain();
+
     /// <summary>The change as flat figures.</summary>
     /// <returns>The figures.</returns>
     public abstract IReadOnlyList<Figure> Figures();
