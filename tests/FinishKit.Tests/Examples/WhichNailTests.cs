@@ -175,7 +175,7 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
             """
             { "van": "V", "stacks": [ {
               "name": "S",
-              "board": { "shape": "shiplap", "thickness": "18 mm", "tolerance": "±0.2 mm", "overLap": "9 mm", "underLap": "8 mm", "nailing": "through both laps" },
+              "board": { "shape": "shiplap", "thickness": "18 mm", "tolerance": "±0.2 mm", "overLap": "5 mm", "underLap": "4 mm", "nailing": "through both laps" },
               "layers": [
                 { "kind": "panel", "name": "lining", "sheet": "Sanded birch  plywood, 12 MM" },
                 { "kind": "void", "thickness": "3 mm", "tolerance": "+-1 mm" },
@@ -187,7 +187,7 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
             """);
         Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
         FastenerJob job = FastenerJob.ThroughBoard(
-            BoardProfile.Shiplap(TolerancedLength.PlusMinus(Mm(18), Mm(0.2)), Mm(9), Mm(8)),
+            BoardProfile.Shiplap(TolerancedLength.PlusMinus(Mm(18), Mm(0.2)), Mm(5), Mm(4)),
             Nailing.ThroughBothLaps,
             [
                 Layer.Panel(SheetGoods.Birch12) with { Name = "lining" },
@@ -454,13 +454,15 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
                 lines.Add($"hits {TwoDigits(nail.ExpectedHits)} expected over {job.Count} nails; chance of one or more {TwoDigits(nail.AnyHitChance)}");
             }
 
-            FastenerCandidate longer = choice.NextLonger!;
-            lines.Add(longer.Tip == TipVerdict.Safe
-                ? $"longer {Exact(longer.Length.Nominal)} is not needed: safe too, {Clear(longer.WorstClearance)} in the worst case"
-                : $"longer {Exact(longer.Length.Nominal)} is refused: it ");
-            if (longer.Tip != TipVerdict.Safe)
+            lines.Add(choice.NextLonger switch
             {
-                lines.Add(Misses(longer));
+                null => "longer none is stocked",
+                { Tip: TipVerdict.Safe } longer => $"longer {Exact(longer.Length.Nominal)} is not needed: safe too, {Clear(longer.WorstClearance)} in the worst case",
+                { } longer => $"longer {Exact(longer.Length.Nominal)} is refused: it ",
+            });
+            if (choice.NextLonger is { Tip: not TipVerdict.Safe } refused)
+            {
+                lines.Add(Misses(refused));
             }
         }
         else
