@@ -123,17 +123,25 @@ internal sealed class VanFile(List<Trouble> troubles)
 
     private static readonly Dictionary<string, BehindKind> s_behind = new(StringComparer.Ordinal)
     {
-        ["rib metal"] = BehindKind.RibMetal, ["outer skin"] = BehindKind.OuterSkin, ["wire"] = BehindKind.Wire, ["pipe"] = BehindKind.Pipe, ["tank"] = BehindKind.Tank,
+        ["rib metal"] = BehindKind.RibMetal,
+        ["outer skin"] = BehindKind.OuterSkin,
+        ["wire"] = BehindKind.Wire,
+        ["pipe"] = BehindKind.Pipe,
+        ["tank"] = BehindKind.Tank,
     };
 
     private static readonly Dictionary<string, FastenerPreference> s_preferences = new(StringComparer.Ordinal)
     {
-        ["shortest that holds"] = FastenerPreference.ShortestThatHolds, ["longest safe"] = FastenerPreference.LongestSafe,
+        ["shortest that holds"] = FastenerPreference.ShortestThatHolds,
+        ["longest safe"] = FastenerPreference.LongestSafe,
     };
 
     private static readonly Dictionary<string, Nailing> s_nailings = new(StringComparer.Ordinal)
     {
-        ["face"] = Nailing.Face, ["through tongue"] = Nailing.BlindThroughTongue, ["through under lap"] = Nailing.ThroughUnderLap, ["through both laps"] = Nailing.ThroughBothLaps,
+        ["face"] = Nailing.Face,
+        ["through tongue"] = Nailing.BlindThroughTongue,
+        ["through under lap"] = Nailing.ThroughUnderLap,
+        ["through both laps"] = Nailing.ThroughBothLaps,
     };
 
     /// <summary>Member of a job, as <see cref="FastenerLength.Check(FastenerJob)"/> names it, to its place in the file.</summary>
@@ -521,7 +529,8 @@ internal sealed class VanFile(List<Trouble> troubles)
         _places[jobPath] = $"{path}.{size}";
         _places[jobPath + ".Lower"] = $"{path}.{deviation}{(asPair ? ".lower" : string.Empty)}";
         _places[jobPath + ".Upper"] = $"{path}.{deviation}{(asPair ? ".upper" : string.Empty)}";
-        if (deviations is { } far && (Math.Abs(far.Lower.Millimeters) > MostDeviation || Math.Abs(far.Upper.Millimeters) > MostDeviation))
+        // The check has no upper limit for these, and the sheet could not print them; a lower one that large is below 0 anyway.
+        if (deviations is { } far && far.Upper.Millimeters > MostDeviation)
         {
             Add($"{path}.{deviation}", $"more than {MostDeviation} mm");
             return null;

@@ -99,6 +99,7 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
         { "board with deviations the wrong way round", With("\"count\": 3", $"\"count\": 3, \"board\": {Tongue.Replace("\"12.7 mm\"", "\"12.7 mm\", \"tolerance\": { \"lower\": \"1 mm\", \"upper\": \"-1 mm\" }", StringComparison.Ordinal)}"), ["$.stacks[0].board.tolerance.upper: ", "-1 mm"] },
         { "unknown series", With("18 ga brad", "40 ga brad"), ["$.stacks[0].fasteners: \"40 ga brad\"", "\"18 ga brad\""] },
         { "unknown sheet", With("\"thickness\": \"18 mm\"", "\"sheet\": \"17 mm birch plywood, sanded\""), ["$.stacks[0].layers[1].sheet: \"17 mm birch plywood, sanded\"", SheetGoods.Birch15.Name] },
+        { "sheet with a word too many", With("\"thickness\": \"18 mm\"", "\"sheet\": \"15 mm birch plywood, sanded twice\""), ["$.stacks[0].layers[1].sheet: \"15 mm birch plywood, sanded twice\" is not a sheet"] },
         { "sheet of an unknown kind", With("\"thickness\": \"18 mm\"", "\"sheet\": \"15 mm fir\""), ["$.stacks[0].layers[1].sheet: \"15 mm fir\"", SheetGoods.Birch15.Family, s_ps1.Family] },
         { "sheet and tolerance", With("\"thickness\": \"18 mm\"", "\"sheet\": \"15 mm birch plywood, sanded\", \"tolerance\": \"±1 mm\""), ["$.stacks[0].layers[1].tolerance: unknown member"] },
         { "unknown kind", With("\"furring\"", "\"batten\""), ["$.stacks[0].layers[1].kind: \"batten\"", "\"furring\""] },
