@@ -609,12 +609,12 @@ internal sealed class VanFile(List<Trouble> troubles)
 
     private Length? ParseLength(string text, string whole, string path)
     {
-        if (Measure.TryParse(text, out Length length))
+        if (Measure.TryParseLength(text, out Length length))
         {
             return length;
         }
 
-        foreach (InputProblem problem in Measure.Check(text))
+        foreach (InputProblem problem in Measure.CheckLength(text))
         {
             Add(path, $"{Words.Quote(whole)} is not read as a length: {problem.Value}; allowed is {problem.Allowed}");
         }
@@ -1298,7 +1298,7 @@ internal static class Words
     {
         FurringRemedy furring => $"thicker furring: {Up(furring.Least)} or more makes {Nail(furring.Fastener)} safe"
             + (furring.Sheet is { } sheet ? $"; take {sheet.Name}, actually {Range(sheet.Thickness)}" : "; no stocked sheet is that thick"),
-        DriveAngleRemedy lean => $"drive at an angle: {Math.Ceiling((decimal)lean.Angle.Degrees).ToString(CultureInfo.InvariantCulture)} degrees or more from square makes {Nail(lean.Fastener)} safe, bite {Down(lean.Outcome.WorstBite)} in the worst case",
+        DriveAngleRemedy lean => $"drive at an angle: {Math.Ceiling((decimal)lean.Angle.Degrees).ToString(CultureInfo.InvariantCulture)} degrees from square makes {Nail(lean.Fastener)} safe, bite {Down(lean.Outcome.WorstBite)} in the worst case",
         SeriesRemedy other => $"another series: {other.Series.Name} {Nail(other.Fastener)} is safe, {Down(other.Outcome.WorstClearance)} clear and {Down(other.Outcome.WorstBite)} bite in the worst case",
         _ => remedy.Text,
     };
