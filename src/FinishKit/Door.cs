@@ -152,7 +152,7 @@ internal static class Door
         bool undefined = Array.IndexOf(Length.Units, length.Unit) < 0;
         Report(
             undefined
-                ? new InputProblem(parameter.ToString(), $"a length in the undefined unit {(int)length.Unit}", allowed.ToString(), isRange: false)
+                ? new InputProblem(parameter.ToString(), FormattableString.Invariant($"a length in the undefined unit {(int)length.Unit}"), allowed.ToString(), isRange: false)
                 : new InputProblem(parameter.ToString(), Print.Number(millimetres) + " mm", allowed.ToString(), isRange: true),
             problems);
         return double.NaN;

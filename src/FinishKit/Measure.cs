@@ -29,7 +29,7 @@ public static class Measure
     private static readonly Allowed s_inches = new(-MostNumber, MostNumber, "in");
     private static readonly Allowed s_feet = new(-MostNumber, MostNumber, "ft");
 
-    /// <summary>A millimetre less than <see cref="Parse"/> reads, so that rounding up stays readable.</summary>
+    /// <summary>A millimetre less than <see cref="ParseLength"/> reads, so that rounding up stays readable.</summary>
     private static readonly Allowed s_written = new(1 - MeasureReader.MostMillimetres, MeasureReader.MostMillimetres - 1, "mm");
 
     /// <summary>A length in millimetres.</summary>
@@ -51,7 +51,7 @@ public static class Measure
     public static Length Inch(double inches) => new(Door.Number(inches, nameof(inches), s_inches, null), LengthUnit.Inch);
 
     /// <summary>A length in inches, from a number as written on a drawing: <c>5/8</c>, <c>1 1/4</c>, <c>1-1/4</c>, <c>0.75</c>.</summary>
-    /// <param name="inches">The number, without unit; read as <see cref="Parse"/> reads the number before <c>in</c>.</param>
+    /// <param name="inches">The number, without unit; read as <see cref="ParseLength"/> reads the number before <c>in</c>.</param>
     /// <returns>The length, in inches.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="inches"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">The length is more than 1,000,000 mm from 0.</exception>
@@ -104,33 +104,33 @@ public static class Measure
     /// <exception cref="ArgumentOutOfRangeException">The length is more than 1,000,000 mm from 0.</exception>
     /// <exception cref="ArgumentException"><paramref name="text"/> is no length or can be read in two ways; the message says why, and what is allowed.</exception>
     /// <example><code>
-    /// Length ply = Parse("3/4 in");                       // 19.05 mm
-    /// Length gap = Parse("-0.5 mm");                      // -0.5 mm
-    /// Length girth = Parse("5' 8-1/2\"");                 // 68.5 in, 1739.9 mm
-    /// Length strip = Parse("2'-4\"");                     // 28 in: the hyphen is no minus
+    /// Length ply = ParseLength("3/4 in");                       // 19.05 mm
+    /// Length gap = ParseLength("-0.5 mm");                      // -0.5 mm
+    /// Length girth = ParseLength("5' 8-1/2\"");                 // 68.5 in, 1739.9 mm
+    /// Length strip = ParseLength("2'-4\"");                     // 28 in: the hyphen is no minus
     /// </code></example>
-    public static Length Parse(string text) => MeasureReader.ReadLength(text, nameof(text), out Length length) is { } problem
+    public static Length ParseLength(string text) => MeasureReader.ReadLength(text, nameof(text), out Length length) is { } problem
         ? throw problem.ToException()
         : length;
 
-    /// <summary>Reads a length as <see cref="Parse"/> does, without throwing.</summary>
+    /// <summary>Reads a length as <see cref="ParseLength"/> does, without throwing.</summary>
     /// <param name="text">As there; may be null.</param>
-    /// <param name="length">The length as <see cref="Parse"/> returns it; the default where the answer is no.</param>
-    /// <returns>Whether <paramref name="text"/> was read; if not, <see cref="Check"/> says why.</returns>
+    /// <param name="length">The length as <see cref="ParseLength"/> returns it; the default where the answer is no.</param>
+    /// <returns>Whether <paramref name="text"/> was read; if not, <see cref="CheckLength"/> says why.</returns>
     /// <example><code>
-    /// bool isRead = TryParse("1-1/4 in", out Length thick); // true, 31.75 mm
-    /// bool isGuessed = TryParse("1,5 mm", out _);         // false: 1.5 or 15?
+    /// bool isRead = TryParseLength("1-1/4 in", out Length thick); // true, 31.75 mm
+    /// bool isGuessed = TryParseLength("1,5 mm", out _);         // false: 1.5 or 15?
     /// </code></example>
-    public static bool TryParse([NotNullWhen(true)] string? text, out Length length) => MeasureReader.ReadLength(text, nameof(text), out length) is null;
+    public static bool TryParseLength([NotNullWhen(true)] string? text, out Length length) => MeasureReader.ReadLength(text, nameof(text), out length) is null;
 
-    /// <summary>What is wrong with the input of <see cref="Parse"/>; nothing is thrown.</summary>
+    /// <summary>What is wrong with the input of <see cref="ParseLength"/>; nothing is thrown.</summary>
     /// <param name="text">As there; may be null.</param>
     /// <returns>The first problem, as a list of one; empty if there is none.</returns>
     /// <example><code>
-    /// IReadOnlyList&lt;InputProblem&gt; problems = Check("19");
+    /// IReadOnlyList&lt;InputProblem&gt; problems = CheckLength("19");
     /// string why = problems[0].Message; // text is “19”, a number without a unit; allowed is a unit behind every number, mm or in: 19 mm, 3/4 in.
     /// </code></example>
-    public static IReadOnlyList<InputProblem> Check(string? text) => MeasureReader.ReadLength(text, nameof(text), out _) is { } problem ? [problem] : [];
+    public static IReadOnlyList<InputProblem> CheckLength(string? text) => MeasureReader.ReadLength(text, nameof(text), out _) is { } problem ? [problem] : [];
 
     /// <summary>Writes a length in millimetres: <c>19.1 mm</c>.</summary>
     /// <param name="length">The length [length], up to 999,999 mm from 0.</param>

@@ -171,12 +171,13 @@ public readonly struct TolerancedLength : IEquatable<TolerancedLength>
     {
         double lower = Door.Millimetres(Lower), upper = Door.Millimetres(Upper);
         string text = Print.Mm(Door.Millimetres(Nominal));
-        return (lower, upper) switch
-        {
-            (0, 0) => text,
-            _ when lower == -upper => text + " ± " + Print.Round(upper, 3),
-            _ => text + " " + Signed(upper) + "/" + Signed(lower),
-        };
+        return lower == 0 && upper == 0 ? text : text + " " + DeviationWords(lower, upper);
+    }
+
+    /// <summary><c>± 0.5</c> or <c>+0.6/-0.8</c>.</summary>
+    internal static string DeviationWords(double lower, double upper)
+    {
+        return lower == -upper ? "± " + Print.Round(upper, 3) : Signed(upper) + "/" + Signed(lower);
 
         static string Signed(double value) => (value < 0 ? "-" : "+") + Print.Round(Math.Abs(value), 3);
     }

@@ -52,11 +52,11 @@ public sealed class MeasureExamples
     [Fact]
     public void ParseExample()
     {
-        #region example: Measure.Parse
-        Length ply = Parse("3/4 in");                       // 19.05 mm
-        Length gap = Parse("-0.5 mm");                      // -0.5 mm
-        Length girth = Parse("5' 8-1/2\"");                 // 68.5 in, 1739.9 mm
-        Length strip = Parse("2'-4\"");                     // 28 in: the hyphen is no minus
+        #region example: Measure.ParseLength
+        Length ply = ParseLength("3/4 in");                       // 19.05 mm
+        Length gap = ParseLength("-0.5 mm");                      // -0.5 mm
+        Length girth = ParseLength("5' 8-1/2\"");                 // 68.5 in, 1739.9 mm
+        Length strip = ParseLength("2'-4\"");                     // 28 in: the hyphen is no minus
         #endregion
         Assert.Equal(19.05, Door.Millimetres(ply));
         Assert.Equal(-0.5, gap.Millimeters);
@@ -68,9 +68,9 @@ public sealed class MeasureExamples
     [Fact]
     public void TryParseExample()
     {
-        #region example: Measure.TryParse
-        bool isRead = TryParse("1-1/4 in", out Length thick); // true, 31.75 mm
-        bool isGuessed = TryParse("1,5 mm", out _);         // false: 1.5 or 15?
+        #region example: Measure.TryParseLength
+        bool isRead = TryParseLength("1-1/4 in", out Length thick); // true, 31.75 mm
+        bool isGuessed = TryParseLength("1,5 mm", out _);         // false: 1.5 or 15?
         #endregion
         Assert.True(isRead);
         Assert.Equal(31.75, Door.Millimetres(thick));
@@ -80,8 +80,8 @@ public sealed class MeasureExamples
     [Fact]
     public void CheckExample()
     {
-        #region example: Measure.Check
-        IReadOnlyList<InputProblem> problems = Check("19");
+        #region example: Measure.CheckLength
+        IReadOnlyList<InputProblem> problems = CheckLength("19");
         string why = problems[0].Message; // text is “19”, a number without a unit; allowed is a unit behind every number, mm or in: 19 mm, 3/4 in.
         #endregion
         Assert.Single(problems);

@@ -25,19 +25,19 @@ public sealed class MeasureProperties
     {
         Length length = Inch(parts.Count / 64.0);
         long expected = parts.Count * 396_875L;
-        Assert.Equal(expected, Nanometres(Parse(FormatInches(length, 64))));
-        Assert.Equal(expected, Nanometres(Parse(FormatFeetAndInches(length, 64))));
-        Assert.Equal(expected, Nanometres(Parse(FormatDecimalInches(length, 6))));
-        Assert.Equal(expected, Nanometres(Parse(FormatMillimetres(length, 6))));
-        Assert.Equal(parts.Count / 64.0, Parse(FormatFeetAndInches(length, 64)).Inches);
+        Assert.Equal(expected, Nanometres(ParseLength(FormatInches(length, 64))));
+        Assert.Equal(expected, Nanometres(ParseLength(FormatFeetAndInches(length, 64))));
+        Assert.Equal(expected, Nanometres(ParseLength(FormatDecimalInches(length, 6))));
+        Assert.Equal(expected, Nanometres(ParseLength(FormatMillimetres(length, 6))));
+        Assert.Equal(parts.Count / 64.0, ParseLength(FormatFeetAndInches(length, 64)).Inches);
     }
 
     [Property]
     public void Whole_micrometres_come_back_exactly_from_millimetres(Micrometres micrometres)
     {
         Length length = Mm(micrometres.Count / 1000.0);
-        Assert.Equal(micrometres.Count * 1000L, Nanometres(Parse(FormatMillimetres(length, 3))));
-        Assert.Equal(micrometres.Count / 1000.0, Parse(FormatMillimetres(length, 3)).Millimeters);
+        Assert.Equal(micrometres.Count * 1000L, Nanometres(ParseLength(FormatMillimetres(length, 3))));
+        Assert.Equal(micrometres.Count / 1000.0, ParseLength(FormatMillimetres(length, 3)).Millimeters);
     }
 
     /// <summary>At most half a step off; where exactly half, the greater size.</summary>
@@ -47,13 +47,13 @@ public sealed class MeasureProperties
         Length length = Mm(micrometres.Count / 1000.0);
         foreach (int denominator in s_denominators)
         {
-            IsNearest(length, Parse(FormatInches(length, denominator)), denominator);
-            IsNearest(length, Parse(FormatFeetAndInches(length, denominator)), denominator);
+            IsNearest(length, ParseLength(FormatInches(length, denominator)), denominator);
+            IsNearest(length, ParseLength(FormatFeetAndInches(length, denominator)), denominator);
         }
 
         for (int decimals = 0, steps = 1; decimals <= 4; decimals++, steps *= 10)
         {
-            IsNearest(length, Parse(FormatDecimalInches(length, decimals)), steps);
+            IsNearest(length, ParseLength(FormatDecimalInches(length, decimals)), steps);
         }
     }
 
@@ -109,19 +109,19 @@ public sealed class MeasureProperties
 
     private static void Agree(string? text)
     {
-        IReadOnlyList<InputProblem> problems = Check(text);
-        bool isRead = TryParse(text, out Length tried);
+        IReadOnlyList<InputProblem> problems = CheckLength(text);
+        bool isRead = TryParseLength(text, out Length tried);
         Assert.Equal(isRead, problems.Count == 0);
         if (isRead)
         {
-            Length parsed = Parse(text!);
+            Length parsed = ParseLength(text!);
             Assert.Equal((parsed.Unit, parsed.Value), (tried.Unit, tried.Value));
             Assert.InRange(Door.Millimetres(parsed), -1e6, 1e6);
             return;
         }
 
         Assert.Equal(default, tried.Value);
-        ArgumentException thrown = Assert.ThrowsAny<ArgumentException>(() => Parse(text!));
+        ArgumentException thrown = Assert.ThrowsAny<ArgumentException>(() => ParseLength(text!));
         Assert.Equal(problems[0].ToException().GetType(), thrown.GetType());
         Assert.Equal(problems[0].ToException().Message, thrown.Message);
         Assert.Equal(text is null, problems[0].IsMissing);
@@ -142,7 +142,7 @@ public sealed class MeasureProperties
             return;
         }
 
-        Assert.Equal(inch.Value, Parse(text!.Trim() + " in").Value);
+        Assert.Equal(inch.Value, ParseLength(text!.Trim() + " in").Value);
     }
 
     private static long Nanometres(Length length) => (long)Math.Round(Door.Millimetres(length) * 1e6);

@@ -197,28 +197,28 @@ public sealed class MeasureTests
     [MemberData(nameof(Readable))]
     public void Reads_what_people_write(string text, LengthUnit unit, double number, double millimetres)
     {
-        Length length = Parse(text);
+        Length length = ParseLength(text);
         Assert.Equal(unit, length.Unit);
         Assert.Equal(number, length.Value);
         Assert.Equal(millimetres, Door.Millimetres(length));
-        Assert.True(TryParse(text, out Length tried));
+        Assert.True(TryParseLength(text, out Length tried));
         Assert.Equal((unit, number), (tried.Unit, tried.Value));
-        Assert.Empty(Check(text));
+        Assert.Empty(CheckLength(text));
     }
 
     [Theory]
     [MemberData(nameof(Unreadable))]
     public void Refuses_what_is_no_length_or_two(string text, string read, string allowed)
     {
-        InputProblem problem = Assert.Single(Check(text));
+        InputProblem problem = Assert.Single(CheckLength(text));
         Assert.Equal("text", problem.Parameter);
         Assert.Contains(read, problem.Message, StringComparison.Ordinal);
         Assert.Contains(allowed, problem.Allowed, StringComparison.Ordinal);
         Assert.DoesNotContain(problem.Message, static c => char.IsControl(c) || char.IsSurrogate(c));
-        ArgumentException thrown = Assert.Throws<ArgumentException>(() => Parse(text));
+        ArgumentException thrown = Assert.Throws<ArgumentException>(() => ParseLength(text));
         Assert.Equal("text", thrown.ParamName);
         Assert.StartsWith(problem.Message, thrown.Message, StringComparison.Ordinal);
-        Assert.False(TryParse(text, out Length length));
+        Assert.False(TryParseLength(text, out Length length));
         Assert.Equal(0, length.Value);
     }
 
@@ -226,47 +226,47 @@ public sealed class MeasureTests
     [MemberData(nameof(FarTexts))]
     public void Refuses_more_than_a_kilometre(string text)
     {
-        InputProblem problem = Assert.Single(Check(text));
+        InputProblem problem = Assert.Single(CheckLength(text));
         Assert.True(problem.IsRange);
         Assert.Equal("-1000000 to 1000000 mm", problem.Allowed);
-        Assert.Equal("text", Assert.Throws<ArgumentOutOfRangeException>(() => Parse(text)).ParamName);
-        Assert.False(TryParse(text, out _));
+        Assert.Equal("text", Assert.Throws<ArgumentOutOfRangeException>(() => ParseLength(text)).ParamName);
+        Assert.False(TryParseLength(text, out _));
     }
 
     [Fact]
     public void A_range_message_gives_the_text_and_its_millimetres() =>
-        Assert.Equal("text is “-1001 m”, -1001000 mm; allowed is -1000000 to 1000000 mm.", Check("-1001 m")[0].Message);
+        Assert.Equal("text is “-1001 m”, -1001000 mm; allowed is -1000000 to 1000000 mm.", CheckLength("-1001 m")[0].Message);
 
     [Fact]
     public void Null_is_refused_as_missing()
     {
-        Assert.True(Assert.Single(Check(null)).IsMissing);
-        Assert.Equal("text", Assert.Throws<ArgumentNullException>(() => Parse(null!)).ParamName);
+        Assert.True(Assert.Single(CheckLength(null)).IsMissing);
+        Assert.Equal("text", Assert.Throws<ArgumentNullException>(() => ParseLength(null!)).ParamName);
         Assert.Equal("inches", Assert.Throws<ArgumentNullException>(() => Inch(null!)).ParamName);
-        Assert.False(TryParse(null, out _));
+        Assert.False(TryParseLength(null, out _));
     }
 
     [Fact]
     public void The_word_null_is_not_taken_for_a_missing_text()
     {
-        Assert.False(Assert.Single(Check("null")).IsMissing);
-        Assert.Throws<ArgumentException>(() => Parse("null"));
+        Assert.False(Assert.Single(CheckLength("null")).IsMissing);
+        Assert.Throws<ArgumentException>(() => ParseLength("null"));
     }
 
     [Fact]
     public void A_hundred_characters_are_read_and_one_more_is_not()
     {
-        Assert.Equal(1, Parse("1 mm".PadLeft(100, '0')).Value);
-        InputProblem problem = Assert.Single(Check("1 mm".PadLeft(101, '0')));
+        Assert.Equal(1, ParseLength("1 mm".PadLeft(100, '0')).Value);
+        InputProblem problem = Assert.Single(CheckLength("1 mm".PadLeft(101, '0')));
         Assert.Equal("text is 101 characters long, beginning “00000000000000000000”; allowed is at most 100 characters.", problem.Message);
-        Assert.Throws<ArgumentException>(() => Parse(new string('1', 1_000_000)));
+        Assert.Throws<ArgumentException>(() => ParseLength(new string('1', 1_000_000)));
     }
 
     [Fact]
     public void Minus_zero_is_zero()
     {
-        Assert.False(double.IsNegative(Parse("-0 mm").Value));
-        Assert.False(double.IsNegative(Parse("-0' 0\"").Value));
+        Assert.False(double.IsNegative(ParseLength("-0 mm").Value));
+        Assert.False(double.IsNegative(ParseLength("-0' 0\"").Value));
     }
 
     [Theory]
@@ -507,9 +507,9 @@ public sealed class MeasureTests
             .Concat(FarTexts.Select(static row => row.Data));
         return
         [
-            .. texts.SelectMany(static text => TryParse(text, out Length length) && Math.Abs(Door.Millimetres(length)) < 999_999
+            .. texts.SelectMany(static text => TryParseLength(text, out Length length) && Math.Abs(Door.Millimetres(length)) < 999_999
                 ? Formats().Select(format => format(length)).Append(length.Value.ToString("R", CultureInfo.InvariantCulture))
-                : Check(text).Select(static problem => problem.Message)),
+                : CheckLength(text).Select(static problem => problem.Message)),
         ];
     }
 

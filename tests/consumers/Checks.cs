@@ -36,7 +36,7 @@ namespace FinishKit.Consumers
 
         private static void InputIsRefused()
         {
-            IReadOnlyList<InputProblem> problems = Arc.CheckChordAndRise(Measure.Mm(-1), Measure.Mm(2));
+            IReadOnlyList<InputProblem> problems = Arc.CheckFromChordAndRise(Measure.Mm(-1), Measure.Mm(2));
             Expect.Same("Check names the parameter", "chord", problems.Count == 1 ? problems[0].Parameter : "none");
             string thrown = "nothing";
             try

@@ -2,23 +2,23 @@ using System.Diagnostics.CodeAnalysis;
 
 namespace FinishKit;
 
-/// <summary>What the tip of a fastener would meet beyond the last layer.</summary>
+/// <summary>What the tip of a fastener would meet beyond the last layer. The value 0 is none of the harmless ones.</summary>
 public enum BehindKind
 {
-    /// <summary>The pressed-steel metal of a rib or rail. The only thing toward which a marginal fastener is ever accepted.</summary>
-    RibMetal = 0,
-
-    /// <summary>The vehicle's outer skin: a dimple or a hole shows and rusts.</summary>
-    OuterSkin = 1,
-
     /// <summary>An electric cable or loom.</summary>
-    Wire = 2,
+    Wire = 0,
 
     /// <summary>A gas, fuel, brake, water or refrigerant line.</summary>
-    Pipe = 3,
+    Pipe = 1,
 
     /// <summary>A tank or cylinder.</summary>
-    Tank = 4,
+    Tank = 2,
+
+    /// <summary>The vehicle's outer skin: a dimple or a hole shows and rusts.</summary>
+    OuterSkin = 3,
+
+    /// <summary>The pressed-steel metal of a rib or rail. The only thing toward which a marginal fastener is ever accepted.</summary>
+    RibMetal = 4,
 }
 
 /// <summary>What is behind the last layer, and how far.</summary>

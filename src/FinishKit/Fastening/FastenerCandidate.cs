@@ -4,27 +4,27 @@ using UnitsNet;
 
 namespace FinishKit;
 
-/// <summary>Whether a tip stays clear of what is behind.</summary>
+/// <summary>Whether a tip stays clear of what is behind. A forgotten value is the worst one.</summary>
 public enum TipVerdict
 {
-    /// <summary>The worst case, every tolerance against you, keeps the clearance asked.</summary>
-    Safe = 0,
+    /// <summary>The tip is to be taken as reaching what is behind.</summary>
+    Reaches = 0,
 
-    /// <summary>The worst case does not, but at nominal sizes the tip stays clear, the chance of touching is within the limit, and only a rib's metal is behind.</summary>
+    /// <summary>The worst case falls short of the clearance asked, but at nominal sizes the tip stays clear, the chance of touching is within the limit, and only a rib's metal is behind.</summary>
     Marginal = 1,
 
-    /// <summary>Neither: the tip is to be taken as reaching what is behind.</summary>
-    Reaches = 2,
+    /// <summary>The worst case, every tolerance against you, keeps the clearance asked, and does not touch.</summary>
+    Safe = 2,
 }
 
-/// <summary>Whether a fastener holds deep enough.</summary>
+/// <summary>Whether a fastener holds deep enough. A forgotten value is the worse one.</summary>
 public enum BiteVerdict
 {
-    /// <summary>The worst case keeps the least bite.</summary>
-    Bites = 0,
-
     /// <summary>The worst case falls short of the least bite.</summary>
-    TooLittle = 1,
+    TooLittle = 0,
+
+    /// <summary>The worst case keeps the least bite.</summary>
+    Bites = 1,
 }
 
 /// <summary>One fastener length tried against one job: every figure a person would ask about, and the two verdicts.</summary>
@@ -91,7 +91,7 @@ public sealed class FastenerCandidate
     public bool ReachesTarget => _numbers.Bite >= _stack.TargetBite;
 
     /// <summary>Whether the tip stays clear.</summary>
-    public TipVerdict Tip => _numbers.WorstClearance >= _stack.Required
+    public TipVerdict Tip => _numbers.WorstClearance >= _stack.Required && _numbers.WorstClearance > 0
         ? TipVerdict.Safe
         : _stack.Behind == BehindKind.RibMetal && _numbers.Clearance >= 0 && _numbers.TouchChance <= _stack.MarginalChance
             ? TipVerdict.Marginal
@@ -100,15 +100,24 @@ public sealed class FastenerCandidate
     /// <summary>Whether it holds deep enough.</summary>
     public BiteVerdict Hold => _numbers.WorstBite >= _stack.LeastBite ? BiteVerdict.Bites : BiteVerdict.TooLittle;
 
-    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: the tip reaches what is behind, the bite is too little, or the head goes through.</summary>
-    public bool HasProblem => Tip == TipVerdict.Reaches || Hold == BiteVerdict.TooLittle || FastenerFindings.HeadGoesThrough(_stack);
+    internal string BehindWords => _stack.BehindWords;
 
-    /// <summary>What a person should know about this length, gravest first; put together on reading.</summary>
-    /// <remarks>
-    /// Codes: <c>fastening-reaches</c>, <c>fastening-bite-too-little</c>, <c>fastening-head-through</c>, <c>fastening-marginal</c>, <c>fastening-hits-expected</c>,
-    /// <c>fastening-cavity-service</c>, <c>fastening-bite-under-target</c>, <c>fastening-look-behind</c>.
-    /// </remarks>
+    internal string FurringName => _stack.Furring < 0 ? "furring" : _stack.Names[_stack.Furring];
+
+    /// <summary>Whether the head, at its deepest, may go through the first layer. Then the figures mean nothing and nothing is to be driven.</summary>
+    public bool HeadGoesThrough => _stack.HeadGoesThrough;
+
+    /// <summary>The three verdicts in one: safe or marginal, deep enough, and the head stays on the first layer.</summary>
+    public bool MayBeDriven => Tip >= TipVerdict.Marginal && Hold == BiteVerdict.Bites && !HeadGoesThrough;
+
+    /// <summary>How far the tip lies to the side of the head: L sin theta. What is behind must be the same there.</summary>
+    public Length SideShift => Door.Millimetres(Grid.Snap(_span.Nominal * Math.Sin(_stack.Angle)));
+
+    /// <summary>What a person should know about this length, gravest first.</summary>
     public IReadOnlyList<Finding> Findings => FastenerFindings.Of(_stack, this);
+
+    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: the same as not <see cref="MayBeDriven"/>.</summary>
+    public bool HasProblem => !MayBeDriven;
 
     /// <summary>Why the tip verdict is what it is, against what and at which tolerance, in a sentence.</summary>
     public string TipReason
@@ -123,9 +132,9 @@ public sealed class FastenerCandidate
             {
                 TipVerdict.Safe => $"is safe against {_stack.BehindWords}",
                 TipVerdict.Marginal => $"is marginal against {_stack.BehindWords}",
-                _ => $"reaches {_stack.BehindWords}",
+                _ => _numbers.WorstClearance > 0 ? $"comes too near {_stack.BehindWords}" : $"reaches {_stack.BehindWords}",
             };
-            return $"{Print.Mm(_span.Nominal)} {verdict}: {nominal} at nominal sizes, {worst}; {Print.Mm(_stack.Required)} asked, chance of touching {Print.Small(_numbers.TouchChance)}.";
+            return $"{Print.Mm(_span.Nominal)} {verdict}: {nominal} at nominal sizes, {worst} ({_stack.Tolerances(_span)}); {Print.Mm(_stack.Required)} asked, chance of touching {Print.Small(_numbers.TouchChance)}.";
         }
     }
 
@@ -139,10 +148,16 @@ public sealed class FastenerCandidate
     }
 
     /// <summary>The candidate as flat figures.</summary>
-    /// <returns>Length, tip depth, clearances, chances, bites; in mm or plain numbers.</returns>
+    /// <returns>Verdicts as the numbers of their enumerations, then shank, length, tip depth, clearances, chances, bites; in mm or plain numbers. Always the same names.</returns>
     public IReadOnlyList<Figure> Figures() =>
     [
+        new("may-be-driven", MayBeDriven ? 1 : 0, string.Empty),
+        new("tip-verdict", (int)Tip, string.Empty),
+        new("bite-verdict", (int)Hold, string.Empty),
+        new("count", _stack.Count, string.Empty),
+        new("shank", _stack.Shank, "mm"),
         new("length", _span.Nominal, "mm"),
+        new("side-shift", Door.Millimetres(SideShift), "mm"),
         new("tip-depth", _numbers.TipDepth, "mm"),
         new("clearance", _numbers.Clearance, "mm"),
         new("worst-clearance", _numbers.WorstClearance, "mm"),

@@ -18,11 +18,11 @@ public sealed class FastenerChoice
         FastenerJob job, IReadOnlyList<FastenerCandidate> candidates, FastenerCandidate? chosen, IReadOnlyList<Remedy> remedies, IReadOnlyList<Finding> findings, IReadOnlyList<DefaultUsed> defaultsUsed)
     {
         Job = job ?? throw new ArgumentNullException(nameof(job));
-        Candidates = candidates ?? throw new ArgumentNullException(nameof(candidates));
+        Candidates = [.. candidates ?? throw new ArgumentNullException(nameof(candidates))];
         Chosen = chosen;
-        Remedies = remedies ?? throw new ArgumentNullException(nameof(remedies));
-        Findings = findings ?? throw new ArgumentNullException(nameof(findings));
-        DefaultsUsed = defaultsUsed ?? throw new ArgumentNullException(nameof(defaultsUsed));
+        Remedies = [.. remedies ?? throw new ArgumentNullException(nameof(remedies))];
+        Findings = [.. findings ?? throw new ArgumentNullException(nameof(findings))];
+        DefaultsUsed = [.. defaultsUsed ?? throw new ArgumentNullException(nameof(defaultsUsed))];
     }
 
     /// <summary>The job.</summary>
@@ -58,21 +58,7 @@ public sealed class FastenerChoice
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>
-    public bool HasProblem
-    {
-        get
-        {
-            foreach (Finding finding in Findings)
-            {
-                if (finding.Severity >= Severity.Problem)
-                {
-                    return true;
-                }
-            }
-
-            return false;
-        }
-    }
+    public bool HasProblem => WorstSeverity == Severity.Problem;
 
     /// <summary>The defaults taken because the job gave no figure of its own.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
@@ -80,19 +66,51 @@ public sealed class FastenerChoice
     /// <summary>The edition of the material tables.</summary>
     public string TableEdition { get; } = MaterialTables.Edition;
 
-    /// <summary>How the chosen length's figures follow; of the shortest length where none was chosen.</summary>
-    /// <returns>The workings; without steps where no length was tried.</returns>
-    public Workings Explain() => (Chosen ?? (Candidates.Count > 0 ? Candidates[0] : null))?.Explain() ?? new Workings("No fastener tried", []);
+    private Severity WorstSeverity
+    {
+        get
+        {
+            Severity worst = Severity.Note;
+            foreach (Finding finding in Findings)
+            {
+                worst = finding.Severity > worst ? finding.Severity : worst;
+            }
 
-    /// <summary>The choice as flat figures.</summary>
-    /// <returns>The chosen candidate's figures; empty where none was chosen.</returns>
-    public IReadOnlyList<Figure> Figures() => Chosen?.Figures() ?? [];
+            return worst;
+        }
+    }
+
+    /// <summary>The length to speak of: the one chosen; else the longest safe one; else the shortest; null where none was tried.</summary>
+    private FastenerCandidate? Shown
+    {
+        get
+        {
+            FastenerCandidate? shown = Candidates.Count > 0 ? Candidates[0] : null;
+            foreach (FastenerCandidate candidate in Candidates)
+            {
+                shown = candidate.Tip == TipVerdict.Safe ? candidate : shown;
+            }
+
+            return Chosen ?? shown;
+        }
+    }
+
+    /// <summary>How the chosen length's figures follow; where none was chosen, those of the longest safe length, else of the shortest.</summary>
+    /// <returns>The workings.</returns>
+    public Workings Explain() => Shown?.Explain() ?? new Workings("No length was tried", []);
+
+    /// <summary>The choice as flat figures, never empty.</summary>
+    /// <returns>Whether one was chosen (1 or 0), the worst severity as the number of its enumeration, how many were tried; then the figures of the
+    /// length chosen, or where none was, of the longest safe length, else of the shortest.</returns>
+    public IReadOnlyList<Figure> Figures() =>
+    [
+        new("chosen", Chosen is null ? 0 : 1, string.Empty),
+        new("worst-severity", (int)WorstSeverity, string.Empty),
+        new("candidates", Candidates.Count, string.Empty),
+        .. Shown?.Figures() ?? [],
+    ];
 
     /// <summary>The choice in a line, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString()
-    {
-        string chosen = Chosen?.ToString() ?? (Findings.Count > 0 ? "none. " + Findings[0].Message : "none.");
-        return $"{Job.Series?.Name}: {chosen}";
-    }
+    public override string ToString() => Chosen is null ? $"{Job.Series?.Name}: none. {(Findings.Count > 0 ? Findings[0].Message : string.Empty)}" : $"{Job.Series?.Name}: {Chosen}";
 }

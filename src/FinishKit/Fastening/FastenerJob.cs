@@ -88,35 +88,33 @@ public sealed record FastenerJob
     /// <summary>Sheets that furring could be ripped from, at most 200, for the remedy. Default: the family of the furring's own sheet, else birch plywood.</summary>
     public IReadOnlyList<SheetGoods>? Sheets { get; init; }
 
-    /// <summary>Other series to look in for a remedy, at most 200. Default: <see cref="FastenerSeries.Nails"/>.</summary>
+    /// <summary>Other series to look in for a remedy, at most 200; thinner ones of the same kind count. Default: <see cref="FastenerSeries.All"/>.</summary>
     public IReadOnlyList<FastenerSeries>? OtherSeries { get; init; }
 
-    /// <summary>A job through a board of a known profile.</summary>
+    /// <summary>Whether the drive angle is the default for the way of nailing.</summary>
+    internal bool DriveAngleIsDefault { get; init; }
+
+    /// <summary>The same job with a board of a known profile over its layers.</summary>
     /// <param name="board">The board.</param>
     /// <param name="way">Where the fastener goes through it.</param>
-    /// <param name="under">What lies under the board, outermost first; the last holds.</param>
-    /// <param name="behind">What is behind the last layer.</param>
-    /// <param name="series">The fasteners to choose from.</param>
-    /// <param name="driveAngle">Angle from the face normal, 0° to 60°; null: 45° through a tongue (common practice), else 0.</param>
-    /// <returns>The job.</returns>
-    /// <exception cref="System.ArgumentNullException"><paramref name="board"/> or <paramref name="under"/> is null.</exception>
-    /// <exception cref="System.ArgumentException">The board has no such place, there are more than 20 layers, or the angle is outside its range.</exception>
+    /// <param name="driveAngle">Angle from the face normal [angle], 0° to 60°; null: 45° through a tongue (common practice), else 0.</param>
+    /// <returns>The job with the board's layers outermost and the drive angle set.</returns>
+    /// <exception cref="System.ArgumentNullException"><paramref name="board"/> is null.</exception>
+    /// <exception cref="System.ArgumentException">The board has no such place, or the angle is outside its range or in an undefined unit.</exception>
     /// <example><code>
     /// BoardProfile board = BoardProfile.TongueAndGroove(Mm(12.7), Mm(4), Mm(4));
-    /// FastenerJob job = FastenerJob.ThroughBoard(board, Nailing.BlindThroughTongue, [Layer.Furring(SheetGoods.Birch15)], Behind.Metal, FastenerSeries.Brad18);
+    /// FastenerJob job = new FastenerJob([Layer.Furring(SheetGoods.Birch15)], Behind.Metal, FastenerSeries.Brad18).ThroughBoard(board, Nailing.BlindThroughTongue);
     /// Angle angle = job.DriveAngle;                       // 45 degrees: the default through a tongue
     /// </code></example>
-    public static FastenerJob ThroughBoard(BoardProfile board, Nailing way, IReadOnlyList<Layer> under, Behind behind, FastenerSeries series, Angle? driveAngle = null)
+    public FastenerJob ThroughBoard(BoardProfile board, Nailing way, Angle? driveAngle = null)
     {
         Door.IsMissing(board, new Name(nameof(board)), "a board profile", null);
-        Door.IsMissing(under, new Name(nameof(under)), "the layers under the board", null);
-        if (under.Count > FastenerLength.MostLayers)
-        {
-            throw new InputProblem(nameof(under), under.Count + " layers", "at most 20 layers", isRange: true).ToException();
-        }
-
         Angle angle = driveAngle ?? (way == Nailing.BlindThroughTongue ? FastenerDefaults.TongueAngle : default);
-        return new FastenerJob([.. board.Layers(way, angle), .. under], behind, series) { DriveAngle = angle };
+        IReadOnlyList<Layer> over = board.Layers(way, angle);
+
+        // Layers that a check will refuse anyway are not touched.
+        IReadOnlyList<Layer> layers = Layers is null || Layers.Count > FastenerLength.MostLayers ? Layers! : [.. over, .. Layers];
+        return this with { Layers = layers, DriveAngle = angle, DriveAngleIsDefault = driveAngle is null && way == Nailing.BlindThroughTongue };
     }
 
     private (Behind, FastenerSeries, TolerancedLength?, double, double?, double?, double?, int, double?, double?, FastenerPreference) Key => (

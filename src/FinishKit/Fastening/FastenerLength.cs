@@ -115,7 +115,7 @@ public static class FastenerLength
     /// <param name="job">As there.</param>
     /// <param name="fastener">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckEvaluate(FastenerJob job, Length fastener)
+    public static IReadOnlyList<InputProblem> Check(FastenerJob job, Length fastener)
     {
         List<InputProblem> problems = [];
         StackNumbers.Read(job, nameof(job), problems);
@@ -404,10 +404,11 @@ public static class FastenerLength
     {
         StackNumbers stack = StackNumbers.Read(job, path, null)!;
         List<FastenerCandidate> candidates = TryAll(stack, job.Series);
-        FastenerCandidate? chosen = Pick(candidates, TipVerdict.Safe, job.Preference)
+        FastenerCandidate? chosen = stack.HeadGoesThrough ? null
+            : Pick(candidates, TipVerdict.Safe, job.Preference)
             ?? (job.Preference == FastenerPreference.LongestSafe ? null : Pick(candidates, TipVerdict.Marginal, job.Preference));
-        List<Remedy> remedies = chosen is { Tip: TipVerdict.Safe } ? [] : FastenerRemedies.For(job, stack, chosen);
-        return new FastenerChoice(job, candidates, chosen, remedies, FastenerFindings.Of(job, stack, candidates, chosen, remedies, LabelTrap(job, stack, candidates)), DefaultsOf(job));
+        List<Remedy> remedies = stack.HeadGoesThrough || chosen is { Tip: TipVerdict.Safe } ? [] : FastenerRemedies.For(job, stack, chosen);
+        return new FastenerChoice(job, candidates, chosen, remedies, FastenerFindings.Of(job, stack, candidates, chosen, LabelTrap(job, stack, candidates)), DefaultsOf(job));
     }
 
     internal static List<FastenerCandidate> TryAll(StackNumbers stack, FastenerSeries series)
@@ -443,19 +444,17 @@ public static class FastenerLength
         return longest;
     }
 
-    /// <summary>The longest length that is safe by the sheets' labels and not by their actual sizes, or null.</summary>
+    /// <summary>The length that the sheets' labels would have chosen, where it is not safe as the sheets really are; else null.</summary>
     private static FastenerCandidate? LabelTrap(FastenerJob job, StackNumbers stack, List<FastenerCandidate> candidates)
     {
-        StackNumbers labelled = stack.WithLabels(job.Layers);
-        for (int i = candidates.Count - 1; i >= 0; i--)
+        if (!stack.HasLabelOffSize(job.Layers))
         {
-            if (candidates[i].Tip != TipVerdict.Safe && Try(labelled, candidates[i].Length) is { Tip: TipVerdict.Safe })
-            {
-                return candidates[i];
-            }
+            return null;
         }
 
-        return null;
+        List<FastenerCandidate> labelled = TryAll(stack.WithLabels(job.Layers), job.Series);
+        int picked = Pick(labelled, TipVerdict.Safe, job.Preference) is { } pick ? labelled.IndexOf(pick) : -1;
+        return picked >= 0 && candidates[picked].Tip != TipVerdict.Safe ? candidates[picked] : null;
     }
 
     private static List<DefaultUsed> DefaultsOf(FastenerJob job)
@@ -463,6 +462,8 @@ public static class FastenerLength
         List<DefaultUsed> used = [];
         double shank = Door.Millimetres(job.Series.Shank);
         Add(job.SetDepth is null, new("set-depth", 1, "mm"), FastenerDefaults.SetDepthSource);
+        Add(job.SetDepth is null, new("set-depth-deviation", 0.5, "mm"), FastenerDefaults.SetDepthSource);
+        Add(job.DriveAngleIsDefault, new("drive-angle", 45, "deg"), FastenerDefaults.TongueAngleSource);
         Add(job.RequiredClearance is null, new("required-clearance", FastenerDefaults.Clearance(job.Behind.Kind), "mm"), FastenerDefaults.ClearanceSource);
         Add(job.LeastBite is null, new("least-bite", Grid.Snap(FastenerDefaults.LeastBiteDiameters * shank), "mm"), Sources.NdsMinimumPenetration);
         Add(job.TargetBite is null, new("target-bite", Grid.Snap(FastenerDefaults.TargetBiteDiameters * shank), "mm"), FastenerDefaults.TargetBiteSource);

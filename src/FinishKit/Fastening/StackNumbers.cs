@@ -4,7 +4,7 @@ using System.Globalization;
 namespace FinishKit;
 
 /// <summary>A job as plain checked numbers in mm, rad and mm²: what the formula body reads.</summary>
-internal sealed class StackNumbers
+internal sealed record StackNumbers
 {
     private static readonly Allowed s_compressed = new(0, 1000, "mm");
     private static readonly Allowed s_distance = new(0, 1000, "mm");
@@ -59,6 +59,32 @@ internal sealed class StackNumbers
     /// <summary>Index of the last layer that holds: the one a remedy makes thicker; -1 if none.</summary>
     internal int Furring => System.Array.LastIndexOf(Holds, true);
 
+    /// <summary>Whether the head, set deepest, may go through the first layer at its thinnest.</summary>
+    internal bool HeadGoesThrough => SetDepth.Greatest >= Through[0].Least;
+
+    /// <summary>The tolerances that the worst case takes, for a sentence.</summary>
+    internal string Tolerances(TolerancedLength.Span fastener)
+    {
+        List<string> terms = [];
+        for (int i = 0; i < Through.Length; i++)
+        {
+            Add(Names[i], Through[i]);
+        }
+
+        Add("gap", Gap);
+        Add("set depth", SetDepth);
+        Add("fastener", fastener);
+        return terms.Count == 0 ? "no tolerance entered" : "tolerances: " + string.Join(", ", terms);
+
+        void Add(string name, TolerancedLength.Span span)
+        {
+            if (span.Lower != 0 || span.Upper != 0)
+            {
+                terms.Add(name + " " + TolerancedLength.DeviationWords(span.Lower, span.Upper));
+            }
+        }
+    }
+
     /// <summary>The least depth of what is behind, every tolerance against you.</summary>
     internal double LeastDepth
     {
@@ -79,10 +105,24 @@ internal sealed class StackNumbers
         TolerancedLength.Span[] through = [.. Through], free = [.. Free];
         through[Furring] = thickness;
         free[Furring] = thickness;
-        return With(through, free, Angle);
+        return this with { Through = through, Free = free };
     }
 
-    internal StackNumbers WithAngle(double angle) => With(Through, Free, angle);
+    internal StackNumbers WithAngle(double angle) => this with { Angle = angle };
+
+    /// <summary>Whether a sheet's actual thickness differs from its label.</summary>
+    internal bool HasLabelOffSize(IReadOnlyList<Layer> layers)
+    {
+        for (int i = 0; i < layers.Count; i++)
+        {
+            if (layers[i].Sheet is { } sheet && Door.Millimetres(sheet.Nominal) != Free[i].Nominal)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>Every sheet at exactly its label: what a person who trusts the label would compute.</summary>
     internal StackNumbers WithLabels(IReadOnlyList<Layer> layers)
@@ -96,7 +136,7 @@ internal sealed class StackNumbers
             }
         }
 
-        return With(through, free, Angle);
+        return this with { Through = through, Free = free };
     }
 
     /// <summary>The door of a job: everything checked once; null only where problems are collected and there are some.</summary>
@@ -117,7 +157,7 @@ internal sealed class StackNumbers
         if (!Door.IsMissing(behind, new Name(behindPath), "what is behind the last layer", problems))
         {
             gap = ReadNotBelowZero(behind!.Distance, new Name(behindPath + ".Distance"), s_distance, problems);
-            if (behind.Kind is < BehindKind.RibMetal or > BehindKind.Tank)
+            if (behind.Kind is < BehindKind.Wire or > BehindKind.RibMetal)
             {
                 Door.Report(new InputProblem(behindPath + ".Kind", ((int)behind.Kind).ToString(CultureInfo.InvariantCulture), "a named kind", isRange: true), problems);
             }
@@ -204,13 +244,18 @@ internal sealed class StackNumbers
             if (layer.Compressed is { } compressed)
             {
                 through[i] = ReadNotBelowZero(compressed, new Name(path, i, ".Compressed"), s_compressed, problems);
-                if (through[i].Nominal > free[i].Nominal)
+                if (through[i].Nominal > free[i].Nominal || through[i].Least > free[i].Least)
                 {
-                    Door.Report(new InputProblem(new Name(path, i, ".Compressed").ToString(), Print.Mm(through[i].Nominal), $"at most the free thickness, {Print.Mm(free[i].Nominal)}", isRange: true), problems);
+                    Door.Report(new InputProblem(new Name(path, i, ".Compressed").ToString(), Print.Mm(through[i].Nominal), $"at most the free thickness, {Print.Mm(free[i].Nominal)}, and at its least at most {Print.Mm(free[i].Least)}", isRange: true), problems);
                 }
             }
 
-            holds[i] = layer.Holds ?? (i == layers.Count - 1 && !layer.IsVoid);
+            holds[i] = layer.Holds ?? (i == LastSolid(layers));
+            if (layer.Compressed is not null && layer.Holds == true)
+            {
+                Door.Report(new InputProblem(new Name(path, i, ".Holds").ToString(), "true", "false or null for a layer that gives", isRange: false), problems);
+            }
+
             if (layer.IsVoid && layer.Holds == true)
             {
                 Door.Report(new InputProblem(new Name(path, i, ".Holds").ToString(), "true", "false or null for a void", isRange: false), problems);
@@ -223,6 +268,20 @@ internal sealed class StackNumbers
         }
 
         return (through, free, holds, names);
+    }
+
+    /// <summary>The layer that holds where nothing is said: the last that is neither a void nor gives. Tape between furring and rib does not hold.</summary>
+    private static int LastSolid(IReadOnlyList<Layer> layers)
+    {
+        for (int i = layers.Count - 1; i >= 0; i--)
+        {
+            if (layers[i] is { IsVoid: false, Compressed: null })
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private static Source[] SourcesOf(IReadOnlyList<Layer> layers)
@@ -265,29 +324,6 @@ internal sealed class StackNumbers
             Door.IsMissing(list[i], new Name(path, i), "an entry", problems);
         }
     }
-
-    private StackNumbers With(TolerancedLength.Span[] through, TolerancedLength.Span[] free, double angle) => new()
-    {
-        Names = Names,
-        Through = through,
-        Free = free,
-        Holds = Holds,
-        LayerSources = LayerSources,
-        SetDepthSource = SetDepthSource,
-        FastenerSource = FastenerSource,
-        Behind = Behind,
-        BehindWords = BehindWords,
-        Gap = Gap,
-        SetDepth = SetDepth,
-        Angle = angle,
-        Shank = Shank,
-        Required = Required,
-        LeastBite = LeastBite,
-        TargetBite = TargetBite,
-        Count = Count,
-        MarginalChance = MarginalChance,
-        HitsLimit = HitsLimit,
-    };
 }
 
 /// <summary>What the formula body computes for one length; lengths on the 1 nm grid.</summary>

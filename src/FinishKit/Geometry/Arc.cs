@@ -41,14 +41,14 @@ public static class Arc
     {
         double c = Door.Millimetres(chord, nameof(chord), s_length, null);
         double s = Door.Millimetres(rise, nameof(rise), s_signed, null);
-        return Solve(c, s, default(Silent));
+        return Solve(c, s, default(Silent), riseWasRead: true);
     }
 
     /// <summary>All problems with the input of <see cref="FromChordAndRise(Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="chord">As there.</param>
     /// <param name="rise">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckChordAndRise(Length chord, Length rise)
+    public static IReadOnlyList<InputProblem> CheckFromChordAndRise(Length chord, Length rise)
     {
         List<InputProblem> problems = [];
         Door.Millimetres(chord, nameof(chord), s_length, problems);
@@ -86,7 +86,7 @@ public static class Arc
     /// <param name="chord">As there.</param>
     /// <param name="radius">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckChordAndRadius(Length chord, Length radius)
+    public static IReadOnlyList<InputProblem> CheckFromChordAndRadius(Length chord, Length radius)
     {
         List<InputProblem> problems = [];
         ReadChordAndRadius(chord, radius, problems);
@@ -118,7 +118,7 @@ public static class Arc
     /// <param name="rise">As there.</param>
     /// <param name="radius">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckRiseAndRadius(Length rise, Length radius)
+    public static IReadOnlyList<InputProblem> CheckFromRiseAndRadius(Length rise, Length radius)
     {
         List<InputProblem> problems = [];
         ReadRiseAndRadius(rise, radius, problems);
@@ -151,7 +151,7 @@ public static class Arc
     /// <param name="chord">As there.</param>
     /// <param name="halfAngle">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckChordAndHalfAngle(Length chord, Angle halfAngle)
+    public static IReadOnlyList<InputProblem> CheckFromChordAndHalfAngle(Length chord, Angle halfAngle)
     {
         List<InputProblem> problems = [];
         Door.Millimetres(chord, nameof(chord), s_length, problems);
@@ -186,7 +186,7 @@ public static class Arc
     /// <param name="chord">As there.</param>
     /// <param name="arcLength">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckChordAndArcLength(Length chord, Length arcLength)
+    public static IReadOnlyList<InputProblem> CheckFromChordAndArcLength(Length chord, Length arcLength)
     {
         List<InputProblem> problems = [];
         ReadChordAndArcLength(chord, arcLength, problems);
@@ -221,7 +221,7 @@ public static class Arc
     /// <param name="radius">As there.</param>
     /// <param name="arcLength">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckRadiusAndArcLength(Length radius, Length arcLength)
+    public static IReadOnlyList<InputProblem> CheckFromRadiusAndArcLength(Length radius, Length arcLength)
     {
         List<InputProblem> problems = [];
         ReadRadiusAndArcLength(radius, arcLength, problems);
@@ -229,7 +229,7 @@ public static class Arc
     }
 
     /// <summary>The one formula body, for the numbers and for the workings.</summary>
-    internal static CircularArc Solve<TTrace>(double chord, double rise, TTrace trace)
+    internal static CircularArc Solve<TTrace>(double chord, double rise, TTrace trace, bool riseWasRead = false)
         where TTrace : struct, ITrace
     {
         trace.Given("c", chord, "mm", Sources.Given);
@@ -237,13 +237,13 @@ public static class Arc
         if (rise == 0)
         {
             double flatLength = trace.Step("l", nameof(flatLength), chord, "mm", Sources.Circle);
-            return new CircularArc(chord, rise, 0, 0, flatLength);
+            return new CircularArc(chord, rise, 0, 0, flatLength, riseWasRead);
         }
 
         double radius = trace.Step("R", nameof(radius), (chord * chord / (8 * rise)) + (rise / 2), "mm", Sources.Circle);
         double halfAngle = trace.Step("theta", nameof(halfAngle), 2 * Math.Atan(2 * rise / chord), "rad", Sources.Circle);
         double arcLength = trace.Step("l", nameof(arcLength), 2 * radius * halfAngle, "mm", Sources.Circle);
-        return new CircularArc(chord, rise, radius, halfAngle, arcLength);
+        return new CircularArc(chord, rise, radius, halfAngle, arcLength, riseWasRead);
     }
 
     /// <summary>The half-angle whose sine over itself is <paramref name="chordOverArc"/>: Newton's method from above, where the function is convex.</summary>

@@ -18,9 +18,11 @@ public readonly struct CircularArc : IEquatable<CircularArc>
     private static readonly Allowed s_share = new(0.001, 1, string.Empty);
 
     private readonly double _chord, _rise, _radius, _halfAngle, _arcLength;
+    private readonly bool _riseWasRead;
 
-    internal CircularArc(double chord, double rise, double radius, double halfAngle, double arcLength)
+    internal CircularArc(double chord, double rise, double radius, double halfAngle, double arcLength, bool riseWasRead)
     {
+        _riseWasRead = riseWasRead;
         _chord = chord;
         _rise = rise;
         _radius = radius;
@@ -53,7 +55,7 @@ public readonly struct CircularArc : IEquatable<CircularArc>
     [SuppressMessage("Performance", "CA1822", Justification = "Every result has it; a later finding may be a problem.")]
     public bool HasProblem => false;
 
-    /// <summary>What half a millimetre of rise does to the radius, in words and figures; put together on reading.</summary>
+    /// <summary>Where the rise was read: what half a millimetre of it does to the radius, in words and figures; put together on reading.</summary>
     /// <remarks>Codes: <c>geometry-radius-uncertain</c>, <c>geometry-flat-within-reading</c>.</remarks>
     public IReadOnlyList<Finding> Findings
     {
@@ -61,7 +63,7 @@ public readonly struct CircularArc : IEquatable<CircularArc>
         {
             double size = Math.Abs(_rise);
             double most = GreatestRadius(DefaultRiseError);
-            if (_rise == 0 && _chord == 0)
+            if (!_riseWasRead)
             {
                 return [];
             }
@@ -88,19 +90,16 @@ public readonly struct CircularArc : IEquatable<CircularArc>
             string cure = double.IsNaN(straightedge)
                 ? "No straightedge holds it within 10%: the circle is too small."
                 : $"A straightedge of {Print.Mm(Math.Ceiling(straightedge))} or longer holds the radius within 10%.";
-            List<Figure> values = [new("radius", _radius, "mm"), new("rise-error", DefaultRiseError, "mm"), new("least-radius", LeastRadius(DefaultRiseError), "mm"), new("greatest-radius", most, "mm")];
-            if (!double.IsNaN(straightedge))
-            {
-                values.Add(new Figure("straightedge", straightedge, "mm"));
-            }
-
             return
             [
                 new Finding(
                     "geometry-radius-uncertain",
                     Severity.Caution,
                     $"Half a millimetre of rise moves the radius of {Print.Mm(_radius)} between {Print.Mm(LeastRadius(DefaultRiseError))} and {Print.Mm(most)}. {cure}",
-                    values,
+                    [
+                        new("radius", _radius, "mm"), new("rise-error", DefaultRiseError, "mm"), new("least-radius", LeastRadius(DefaultRiseError), "mm"),
+                        new("greatest-radius", most, "mm"), .. double.IsNaN(straightedge) ? Array.Empty<Figure>() : [new("straightedge", straightedge, "mm")],
+                    ],
                     Sources.ReadingError),
             ];
         }
@@ -180,7 +179,7 @@ public readonly struct CircularArc : IEquatable<CircularArc>
     }
 
     /// <inheritdoc/>
-    public bool Equals(CircularArc other) => Grid.Snap(_chord).Equals(Grid.Snap(other._chord)) && Grid.Snap(_rise).Equals(Grid.Snap(other._rise));
+    public bool Equals(CircularArc other) => Chord.Value.Equals(other.Chord.Value) && Rise.Value.Equals(other.Rise.Value) && Grid.Snap(_radius).Equals(Grid.Snap(other._radius));
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => obj is CircularArc other && Equals(other);

@@ -49,25 +49,18 @@ public sealed class FastenerSeries
     private static readonly Allowed s_length = new(Allowed.OneStep, 500, "mm");
     private static readonly Allowed s_head = new(Allowed.OneStep, 60, "mm");
 
+    private readonly IReadOnlyList<LengthTolerance> _tolerances = [];
+    private readonly Length? _headDiameter, _rootDiameter;
+    private readonly Source _source = Sources.Given;
+
     /// <summary>A series of the caller's own.</summary>
     /// <param name="name">What it is called.</param>
     /// <param name="kind">What it is.</param>
     /// <param name="shank">Shank diameter [length], more than 0 up to 20 mm.</param>
     /// <param name="lengths">Stocked lengths [length], 1 to 200, rising, each more than 0 up to 500 mm. Copied.</param>
-    /// <param name="tolerances">Length tolerances, rising by their lengths; the last also holds above; null: lengths are exact. Copied.</param>
-    /// <param name="headDiameter">Head diameter [length], or null.</param>
-    /// <param name="rootDiameter">Root diameter of a screw's thread [length], or null.</param>
-    /// <param name="source">Where shank and head are from; null: the caller's own.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="lengths"/> is null.</exception>
     /// <exception cref="ArgumentException">A value is outside its range, in an undefined unit or out of order.</exception>
-    public FastenerSeries(
-        string name, FastenerKind kind, Length shank, IReadOnlyList<Length> lengths, IReadOnlyList<LengthTolerance>? tolerances = null, Length? headDiameter = null, Length? rootDiameter = null, Source? source = null)
-        : this(name, kind, shank, lengths, tolerances, headDiameter, rootDiameter, source ?? Sources.Given, Sources.Given, Sources.Given)
-    {
-    }
-
-    private FastenerSeries(
-        string name, FastenerKind kind, Length shank, IReadOnlyList<Length> lengths, IReadOnlyList<LengthTolerance>? tolerances, Length? headDiameter, Length? rootDiameter, Source source, Source lengthsSource, Source toleranceSource)
+    public FastenerSeries(string name, FastenerKind kind, Length shank, IReadOnlyList<Length> lengths)
     {
         Name = name ?? throw new ArgumentNullException(nameof(name));
         if (kind is not (FastenerKind.SmoothNail or FastenerKind.WoodScrew))
@@ -82,23 +75,10 @@ public sealed class FastenerSeries
         Count(lengths.Count, 1, nameof(lengths), "1 to 200 lengths");
         Lengths = [.. lengths];
         Rising(Lengths, nameof(lengths), s_length);
-        Count(tolerances?.Count ?? 0, 0, nameof(tolerances), "at most 200 tolerances");
-        Tolerances = tolerances is null ? [] : [.. tolerances];
-        for (int i = 0; i < Tolerances.Count; i++)
-        {
-            Door.IsMissing(Tolerances[i], new Name(nameof(tolerances), i), "a tolerance", null);
-        }
-
-        Rising([.. System.Linq.Enumerable.Select(Tolerances, static tolerance => tolerance.UpTo)], nameof(tolerances), s_length);
-        HeadDiameter = Checked(headDiameter, nameof(headDiameter));
-        RootDiameter = Checked(rootDiameter, nameof(rootDiameter));
-        Source = source;
-        LengthsSource = lengthsSource;
-        ToleranceSource = toleranceSource;
     }
 
     /// <summary>Every series in the table: nails thinnest first, then screws.</summary>
-    public static IReadOnlyList<FastenerSeries> All { get; } = ReadAll().AsReadOnly();
+    public static IReadOnlyList<FastenerSeries> All { get; } = ReadAll();
 
     /// <summary>Pins, brads and finish nails, thinnest first.</summary>
     public static IReadOnlyList<FastenerSeries> Nails { get; } = [.. System.Linq.Enumerable.Where(All, static series => series.Kind == FastenerKind.SmoothNail)];
@@ -136,23 +116,59 @@ public sealed class FastenerSeries
     /// <summary>Stocked lengths, shortest first.</summary>
     public IReadOnlyList<Length> Lengths { get; }
 
-    /// <summary>Length tolerances, rising; empty where lengths are exact.</summary>
-    public IReadOnlyList<LengthTolerance> Tolerances { get; }
+    /// <summary>Length tolerances, at most 200, rising by their lengths; the last also holds above. Empty: lengths are exact. Copied.</summary>
+    /// <exception cref="ArgumentException">A tolerance is null or out of order, or there are too many.</exception>
+    public IReadOnlyList<LengthTolerance> Tolerances
+    {
+        get => _tolerances;
+        init
+        {
+            Door.IsMissing(value, new Name(nameof(Tolerances)), "at most 200 tolerances", null);
+            Count(value.Count, 0, nameof(Tolerances), "at most 200 tolerances");
+            _tolerances = [.. value];
+            Length[] upTo = new Length[_tolerances.Count];
+            for (int i = 0; i < upTo.Length; i++)
+            {
+                Door.IsMissing(_tolerances[i], new Name(nameof(Tolerances), i), "a tolerance", null);
+                upTo[i] = _tolerances[i].UpTo;
+            }
 
-    /// <summary>Head diameter, or null where not known.</summary>
-    public Length? HeadDiameter { get; }
+            Rising(upTo, nameof(Tolerances), s_length);
+        }
+    }
 
-    /// <summary>Root diameter of a screw's thread, or null.</summary>
-    public Length? RootDiameter { get; }
+    /// <summary>Head diameter, more than 0 up to 60 mm, or null where not known.</summary>
+    /// <exception cref="ArgumentException">The diameter is outside its range or in an undefined unit.</exception>
+    public Length? HeadDiameter
+    {
+        get => _headDiameter;
+        init => _headDiameter = Checked(value, nameof(HeadDiameter));
+    }
+
+    /// <summary>Root diameter of a screw's thread, more than 0 up to 60 mm, or null.</summary>
+    /// <exception cref="ArgumentException">The diameter is outside its range or in an undefined unit.</exception>
+    public Length? RootDiameter
+    {
+        get => _rootDiameter;
+        init => _rootDiameter = Checked(value, nameof(RootDiameter));
+    }
+
+    /// <summary>Whether it has no head to hold a board with.</summary>
+    public bool IsHeadless { get; init; }
 
     /// <summary>What shank and head rest on.</summary>
-    public Source Source { get; }
+    /// <exception cref="ArgumentNullException">The source is null.</exception>
+    public Source Source
+    {
+        get => _source;
+        init => _source = value ?? throw new ArgumentNullException(nameof(Source));
+    }
 
     /// <summary>What the stocked lengths rest on.</summary>
-    public Source LengthsSource { get; }
+    public Source LengthsSource { get; private init; } = Sources.Given;
 
     /// <summary>What the length tolerances rest on.</summary>
-    public Source ToleranceSource { get; }
+    public Source ToleranceSource { get; private init; } = Sources.Given;
 
     /// <summary>The series of a name, case aside.</summary>
     /// <param name="name">The name, as in <see cref="All"/>.</param>
@@ -194,26 +210,27 @@ public sealed class FastenerSeries
     /// <returns>The text.</returns>
     public override string ToString() => $"{Name}, shank {Print.Mm(Door.Millimetres(Shank))}";
 
-    private static List<FastenerSeries> ReadAll()
+    private static IReadOnlyList<FastenerSeries> ReadAll()
     {
-        List<(string Kind, LengthTolerance Tolerance, Source Source)> tolerances = MaterialTables.Read("fastener-length-tolerances.csv", static row =>
+        IReadOnlyList<(string Kind, LengthTolerance Tolerance, Source Source)> tolerances = MaterialTables.Read("fastener-length-tolerances.csv", static row =>
             (row["kind"], new LengthTolerance(TableRow.Inches(row["up_to_in"]), TableRow.Inches(row["deviation_in"])), row.Source()));
         return MaterialTables.Read("fastener-series.csv", row =>
         {
-            List<(string Kind, LengthTolerance Tolerance, Source Source)> own = tolerances.FindAll(entry => entry.Kind == row["kind"]);
+            List<(string Kind, LengthTolerance Tolerance, Source Source)> own = [.. System.Linq.Enumerable.Where(tolerances, entry => entry.Kind == row["kind"])];
             return new FastenerSeries(
                 row["name"],
                 row["kind"] == "wood-screw" ? FastenerKind.WoodScrew : FastenerKind.SmoothNail,
                 Measure.Mm(row.Number("shank_mm")),
-                Array.ConvertAll(row["lengths_in"].Split(';'), TableRow.Inches),
-                own.ConvertAll(static entry => entry.Tolerance),
-                row.Has("head_in") ? TableRow.Inches(row["head_in"]) : null,
-                row.Has("root_in") ? TableRow.Inches(row["root_in"]) : null,
-                row.Source(),
-                MaterialSources.StockedLengths,
-                own[0].Source)
+                Array.ConvertAll(row["lengths_in"].Split(';'), TableRow.Inches))
             {
                 Gauge = row["gauge"],
+                IsHeadless = row["head"] == "none",
+                Tolerances = own.ConvertAll(static entry => entry.Tolerance),
+                HeadDiameter = row.Has("head_in") ? TableRow.Inches(row["head_in"]) : null,
+                RootDiameter = row.Has("root_in") ? TableRow.Inches(row["root_in"]) : null,
+                Source = row.Source(),
+                LengthsSource = MaterialSources.StockedLengths,
+                ToleranceSource = own[0].Source,
             };
         });
     }

@@ -17,7 +17,7 @@ internal static class MaterialTables
     /// <summary>The edition that results repeat. Changes whenever a row does.</summary>
     internal const string Edition = "2026-11";
 
-    internal static List<T> Read<T>(string table, Func<TableRow, T> make)
+    internal static IReadOnlyList<T> Read<T>(string table, Func<TableRow, T> make)
     {
         List<T> rows = [];
         using Stream stream = typeof(MaterialTables).GetTypeInfo().Assembly.GetManifestResourceStream(table)
@@ -46,7 +46,7 @@ internal static class MaterialTables
             }
         }
 
-        return rows;
+        return [.. rows]; // a copy that cannot be cast back to a list and changed
     }
 
     /// <summary>The entry of a name, or a clear refusal that lists what there is.</summary>

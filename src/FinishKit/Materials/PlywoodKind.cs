@@ -32,7 +32,7 @@ public sealed class PlywoodKind
         row["name"],
         Density.FromKilogramsPerCubicMeter(row.Number("density_kg_m3")),
         row.Has("characteristic_density_kg_m3") ? new CharacteristicDensity(row.Number("characteristic_density_kg_m3")) : null,
-        row.Source())).AsReadOnly();
+        row.Source()));
 
     /// <summary>The kind's name.</summary>
     public string Name { get; }

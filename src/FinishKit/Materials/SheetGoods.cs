@@ -11,18 +11,20 @@ namespace FinishKit;
 public sealed class SheetGoods
 {
     private static readonly Allowed s_thickness = new(Allowed.OneStep, 200, "mm");
+    private static readonly Allowed s_plies = new(1, 100, string.Empty);
     private static readonly Allowed s_formRange = new(3, 50, "mm");
+
+    private readonly int? _plies;
+    private readonly Source _source = Sources.Given;
 
     /// <summary>A sheet of the caller's own.</summary>
     /// <param name="name">What it is called.</param>
     /// <param name="nominal">Thickness on the label [length], more than 0 up to 200 mm.</param>
     /// <param name="thickness">Actual thickness with its limits [length], more than 0 up to 200 mm.</param>
     /// <param name="family">Sheets that a shop would take in place of each other share a family.</param>
-    /// <param name="plies">Number of plies, or null.</param>
-    /// <param name="source">Where the figures are from; null: the caller's own.</param>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> or <paramref name="family"/> is null.</exception>
-    /// <exception cref="ArgumentException">A length is outside its range or in an undefined unit, or the number of plies is below 1.</exception>
-    public SheetGoods(string name, Length nominal, TolerancedLength thickness, string family, int? plies = null, Source? source = null)
+    /// <exception cref="ArgumentException">A length is outside its range or in an undefined unit.</exception>
+    public SheetGoods(string name, Length nominal, TolerancedLength thickness, string family)
     {
         Name = name ?? throw new ArgumentNullException(nameof(name));
         Door.Millimetres(nominal, nameof(nominal), s_thickness, null);
@@ -32,16 +34,9 @@ public sealed class SheetGoods
             throw new InputProblem(nameof(thickness), Print.Number(span.Least) + " mm at its least", s_thickness.ToString(), isRange: true).ToException();
         }
 
-        if (plies is { } count)
-        {
-            Door.Number(count, nameof(plies), new Allowed(1, 100, string.Empty), null);
-        }
-
         Nominal = nominal;
         Thickness = thickness;
         Family = family ?? throw new ArgumentNullException(nameof(family));
-        Plies = plies;
-        Source = source ?? Sources.Given;
     }
 
     /// <summary>Every sheet in the table.</summary>
@@ -49,24 +44,26 @@ public sealed class SheetGoods
         row["name"],
         TableRow.Length(row["label"]),
         TolerancedLength.Between(TableRow.Length(row["least"] + " " + row["unit"]), TableRow.Length(row["greatest"] + " " + row["unit"])),
-        row["family"],
-        row.Has("plies") ? (int)row.Number("plies") : null,
-        row.Source())).AsReadOnly();
+        row["family"])
+    {
+        Plies = row.Has("plies") ? (int)row.Number("plies") : null,
+        Source = row.Source(),
+    });
 
     /// <summary>Birch plywood, sanded, 4 to 30 mm: limits as birch mills state them.</summary>
-    public static IReadOnlyList<SheetGoods> Birch { get; } = OfFamily("birch plywood sanded").AsReadOnly();
+    public static IReadOnlyList<SheetGoods> Birch { get; } = OfFamily("birch plywood sanded");
 
     /// <summary>Birch plywood, unsanded, 4 to 30 mm.</summary>
-    public static IReadOnlyList<SheetGoods> BirchUnsanded { get; } = OfFamily("birch plywood unsanded").AsReadOnly();
+    public static IReadOnlyList<SheetGoods> BirchUnsanded { get; } = OfFamily("birch plywood unsanded");
 
     /// <summary>Softwood plywood to PS 1, unsanded, touch-sanded or overlaid, 1/4 to 1-1/4 in.</summary>
-    public static IReadOnlyList<SheetGoods> Ps1Unsanded { get; } = OfFamily("plywood PS 1 unsanded").AsReadOnly();
+    public static IReadOnlyList<SheetGoods> Ps1Unsanded { get; } = OfFamily("plywood PS 1 unsanded");
 
     /// <summary>Softwood plywood to PS 1, sanded, 1/4 to 3/4 in.</summary>
-    public static IReadOnlyList<SheetGoods> Ps1Sanded { get; } = OfFamily("plywood PS 1 sanded").AsReadOnly();
+    public static IReadOnlyList<SheetGoods> Ps1Sanded { get; } = OfFamily("plywood PS 1 sanded");
 
     /// <summary>Plywood made in millimetres and sold under an inch label; no tolerance of its own.</summary>
-    public static IReadOnlyList<SheetGoods> MetricSoldByInch { get; } = OfFamily("metric plywood sold by the inch").AsReadOnly();
+    public static IReadOnlyList<SheetGoods> MetricSoldByInch { get; } = OfFamily("metric plywood sold by the inch");
 
     /// <summary>Birch plywood of 4 mm, sanded.</summary>
     public static SheetGoods Birch4 { get; } = Named("4 mm birch plywood sanded");
@@ -104,11 +101,29 @@ public sealed class SheetGoods
     /// <summary>Sheets that a shop would take in place of each other share a family.</summary>
     public string Family { get; }
 
-    /// <summary>Number of plies, or null.</summary>
-    public int? Plies { get; }
+    /// <summary>Number of plies, 1 to 100, or null.</summary>
+    /// <exception cref="ArgumentOutOfRangeException">The number is outside its range.</exception>
+    public int? Plies
+    {
+        get => _plies;
+        init
+        {
+            if (value is { } count)
+            {
+                Door.Number(count, nameof(Plies), s_plies, null);
+            }
+
+            _plies = value;
+        }
+    }
 
     /// <summary>What the figures rest on.</summary>
-    public Source Source { get; }
+    /// <exception cref="ArgumentNullException">The source is null.</exception>
+    public Source Source
+    {
+        get => _source;
+        init => _source = value ?? throw new ArgumentNullException(nameof(Source));
+    }
 
     /// <summary>The sheet of a name, case aside.</summary>
     /// <param name="name">The name, as in <see cref="All"/>.</param>
@@ -134,16 +149,17 @@ public sealed class SheetGoods
             $"{Print.Number(t)} mm plywood EN 315 {finish}",
             nominal,
             TolerancedLength.Between(Door.Millimetres(Grid.Snap(t - (0.4 + (0.03 * t)))), Door.Millimetres(Grid.Snap(t + (sanded ? 0.2 : 0.8) + (0.03 * t)))),
-            "plywood EN 315 " + finish,
-            null,
-            MaterialSources.En315.At(null, SourceReading.Memory));
+            "plywood EN 315 " + finish)
+        {
+            Source = MaterialSources.En315.At(MaterialSources.En315.Place, SourceReading.Memory),
+        };
     }
 
     /// <summary>Name and actual thickness, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Name}, actually {Thickness}";
 
-    private static List<SheetGoods> OfFamily(string family)
+    private static IReadOnlyList<SheetGoods> OfFamily(string family)
     {
         List<SheetGoods> sheets = [];
         foreach (SheetGoods sheet in All)
@@ -154,6 +170,6 @@ public sealed class SheetGoods
             }
         }
 
-        return sheets;
+        return [.. sheets];
     }
 }

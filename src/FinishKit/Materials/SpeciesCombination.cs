@@ -22,7 +22,7 @@ public sealed class SpeciesCombination
 
     /// <summary>Every combination in the table.</summary>
     public static IReadOnlyList<SpeciesCombination> All { get; } = MaterialTables.Read("species-combinations.csv", static row =>
-        new SpeciesCombination(row["name"], new OvendrySpecificGravity(row.Number("specific_gravity_ovendry")), row.Source())).AsReadOnly();
+        new SpeciesCombination(row["name"], new OvendrySpecificGravity(row.Number("specific_gravity_ovendry")), row.Source()));
 
     /// <summary>The combination's name.</summary>
     public string Name { get; }

@@ -22,7 +22,7 @@ public sealed class StrengthClass
 
     /// <summary>Every class in the table.</summary>
     public static IReadOnlyList<StrengthClass> All { get; } = MaterialTables.Read("strength-classes.csv", static row =>
-        new StrengthClass(row["name"], new CharacteristicDensity(row.Number("characteristic_density_kg_m3")), row.Source())).AsReadOnly();
+        new StrengthClass(row["name"], new CharacteristicDensity(row.Number("characteristic_density_kg_m3")), row.Source()));
 
     /// <summary>The class's name.</summary>
     public string Name { get; }

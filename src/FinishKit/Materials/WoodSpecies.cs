@@ -25,7 +25,7 @@ public sealed class WoodSpecies
 
     /// <summary>Every species in the table.</summary>
     public static IReadOnlyList<WoodSpecies> All { get; } = MaterialTables.Read("wood-species.csv", static row =>
-        new WoodSpecies(row["name"], row["group"] == "hardwood", new SpecificGravityAt12(row.Number("specific_gravity_12")), row.Source())).AsReadOnly();
+        new WoodSpecies(row["name"], row["group"] == "hardwood", new SpecificGravityAt12(row.Number("specific_gravity_12")), row.Source()));
 
     /// <summary>The species' common name.</summary>
     public string Name { get; }

@@ -24,7 +24,7 @@ public sealed class CandidateFindings
     {
         FastenerCandidate nail = FastenerLength.Evaluate(s_job, Mm(31.75)); // 28.075 - 31.75 - 1.5875 = -5.2625
         Finding finding = nail.Findings[0];
-        Assert.Equal(("fastening-reaches", Severity.Problem, nail.TipReason), (finding.Code, finding.Severity, finding.Message));
+        Assert.Equal(("fastening-tip-reaches", Severity.Problem, nail.TipReason), (finding.Code, finding.Severity, finding.Message));
         Assert.Contains(new Figure("worst-clearance", -5.2625, "mm"), finding.Values);
         Assert.True(nail.HasProblem);
     }
@@ -34,7 +34,7 @@ public sealed class CandidateFindings
     {
         FastenerCandidate nail = FastenerLength.Evaluate(s_job, Mm(15.875)); // 0.5 + 15.875 - 0.79375 - 12.7 = 2.88125; 6 · 1.25 asked
         Assert.Equal(["fastening-bite-too-little", "fastening-look-behind"], Codes(nail));
-        Assert.Equal("15.875 mm bites 2.881 mm in the worst case; 7.5 mm are asked.", nail.Findings[0].Message);
+        Assert.Equal("15.875 mm bites 2.881 mm in the worst case, under the least bite of 7.5 mm.", nail.Findings[0].Message);
         Assert.True(nail.HasProblem);
     }
 
@@ -54,8 +54,8 @@ public sealed class CandidateFindings
         FastenerCandidate marginal = FastenerLength.Evaluate(tight, Mm(25.4));
         Assert.Equal(["fastening-marginal", "fastening-look-behind"], Codes(marginal));
         Assert.False(marginal.HasProblem);
-        Assert.Equal("fastening-reaches", Codes(FastenerLength.Evaluate(tight with { Behind = Behind.Wire(Mm(0)) }, Mm(25.4))).First());
-        Assert.Contains("fastening-cavity-service", Codes(FastenerLength.Evaluate(tight with { Behind = Behind.Wire(Mm(40)) }, Mm(25.4))));
+        Assert.Equal("fastening-tip-reaches", Codes(FastenerLength.Evaluate(tight with { Behind = Behind.Wire(Mm(0)) }, Mm(25.4))).First());
+        Assert.Contains("fastening-cavity-depth", Codes(FastenerLength.Evaluate(tight with { Behind = Behind.Wire(Mm(40)) }, Mm(25.4))));
     }
 
     [Fact]

@@ -112,7 +112,7 @@ public sealed class FastenerExamples
     {
         #region example: FastenerJob.ThroughBoard
         BoardProfile board = BoardProfile.TongueAndGroove(Mm(12.7), Mm(4), Mm(4));
-        FastenerJob job = FastenerJob.ThroughBoard(board, Nailing.BlindThroughTongue, [Layer.Furring(SheetGoods.Birch15)], Behind.Metal, FastenerSeries.Brad18);
+        FastenerJob job = new FastenerJob([Layer.Furring(SheetGoods.Birch15)], Behind.Metal, FastenerSeries.Brad18).ThroughBoard(board, Nailing.BlindThroughTongue);
         Angle angle = job.DriveAngle;                       // 45 degrees: the default through a tongue
         #endregion
         Assert.Equal(45, angle.Degrees);

@@ -98,7 +98,7 @@ public sealed class FastenerInputs
         IReadOnlyList<InputProblem> problems = FastenerLength.Check(job);
         Assert.Equal(paths.Select(static path => "job." + path), problems.Select(static problem => problem.Parameter));
         Assert.All(problems, static problem => Assert.True(problem.Message.Contains(problem.Value, StringComparison.Ordinal) && problem.Allowed.Length > 0));
-        Assert.Equal([.. paths.Select(static path => "job." + path), "fastener"], FastenerLength.CheckEvaluate(job, Undefined).Select(static problem => problem.Parameter));
+        Assert.Equal([.. paths.Select(static path => "job." + path), "fastener"], FastenerLength.Check(job, Undefined).Select(static problem => problem.Parameter));
     }
 
     [Theory]
@@ -142,7 +142,7 @@ public sealed class FastenerInputs
     {
         Assert.Equal("job", Assert.Single(FastenerLength.Check(null!)).Parameter);
         Assert.Equal("job", Assert.Throws<ArgumentNullException>(() => FastenerLength.Choose(null!)).ParamName);
-        Assert.Equal(["job", "fastener"], FastenerLength.CheckEvaluate(null!, Mm(0)).Select(static problem => problem.Parameter));
+        Assert.Equal(["job", "fastener"], FastenerLength.Check(null!, Mm(0)).Select(static problem => problem.Parameter));
         Assert.Equal("job", Assert.Throws<ArgumentNullException>(() => FastenerLength.Evaluate(null!, Mm(25))).ParamName);
     }
 
@@ -153,7 +153,7 @@ public sealed class FastenerInputs
     public void A_fastener_outside_its_range_is_named(double millimetres)
     {
         Length fastener = Mm(millimetres);
-        Assert.Equal("fastener", Assert.Single(FastenerLength.CheckEvaluate(Good(), fastener)).Parameter);
+        Assert.Equal("fastener", Assert.Single(FastenerLength.Check(Good(), fastener)).Parameter);
         Assert.Equal("fastener", Assert.Throws<ArgumentOutOfRangeException>(() => FastenerLength.Evaluate(Good(), fastener)).ParamName);
         Assert.Equal("fastener", Assert.Throws<ArgumentOutOfRangeException>(() => FastenerLength.ThinnestFurring(Good(), fastener)).ParamName);
         Assert.Equal("fastener", Assert.Throws<ArgumentOutOfRangeException>(() => FastenerLength.LeastDriveAngle(Good(), fastener)).ParamName);
@@ -173,8 +173,8 @@ public sealed class FastenerInputs
         };
         Assert.Empty(FastenerLength.Check(least));
         Assert.Empty(FastenerLength.Check(most));
-        Assert.Empty(FastenerLength.CheckEvaluate(least, Mm(1e-6)));
-        Assert.Empty(FastenerLength.CheckEvaluate(most, Mm(500)));
+        Assert.Empty(FastenerLength.Check(least, Mm(1e-6)));
+        Assert.Empty(FastenerLength.Check(most, Mm(500)));
         Assert.Empty(FastenerLength.Check(most with { DriveAngle = Angle.FromRadians(Math.PI / 3) }));
         FastenerLength.Choose(least);
         FastenerLength.Choose(most);

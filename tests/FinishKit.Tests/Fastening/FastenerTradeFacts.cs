@@ -139,7 +139,7 @@ public sealed class FastenerTradeFacts
     public void A_blind_nail_passes_tongue_and_shoulder_at_45_degrees()
     {
         BoardProfile board = BoardProfile.TongueAndGroove(Mm(12.7), Mm(4), Mm(4));
-        FastenerJob job = FastenerJob.ThroughBoard(board, Nailing.BlindThroughTongue, [Mm(15)], Behind.Metal, FastenerSeries.Brad18);
+        FastenerJob job = new FastenerJob([Mm(15)], Behind.Metal, FastenerSeries.Brad18).ThroughBoard(board, Nailing.BlindThroughTongue);
         FastenerCandidate nail = FastenerLength.Evaluate(job, s_nail);
         Assert.Equal(18.960512, nail.TipDepth.Millimeters, 1e-6);
         Assert.Equal(4.039488, nail.Clearance.Millimeters, 1e-6);

@@ -117,15 +117,12 @@ public sealed class FasteningInputTypes
     public void A_job_through_a_board_takes_its_layers_and_the_angle_of_its_nailing()
     {
         BoardProfile tongue = BoardProfile.TongueAndGroove(Mm(12.7), Mm(4), Mm(4));
-        FastenerJob Job(Nailing way, Angle? angle) => FastenerJob.ThroughBoard(tongue, way, [Mm(15)], Behind.Metal, FastenerSeries.Brad18, angle);
+        FastenerJob Job(Nailing way, Angle? angle) => new FastenerJob([Mm(15)], Behind.Metal, FastenerSeries.Brad18).ThroughBoard(tongue, way, angle);
         Assert.Equal(3, Job(Nailing.BlindThroughTongue, null).Layers.Count);
         Assert.Equal(45, Job(Nailing.BlindThroughTongue, null).DriveAngle.Degrees);
         Assert.Equal(50, Job(Nailing.BlindThroughTongue, Angle.FromDegrees(50)).DriveAngle.Degrees);
         Assert.True(Job(Nailing.BlindThroughTongue, s_square).Layers[1].IsVoid);
         Assert.Equal(0, Job(Nailing.Face, null).DriveAngle.Value);
-        Assert.Equal("board", Assert.Throws<ArgumentNullException>(() => FastenerJob.ThroughBoard(null!, Nailing.Face, [], Behind.Metal, FastenerSeries.Brad18)).ParamName);
-        Assert.Equal("under", Assert.Throws<ArgumentNullException>(() => FastenerJob.ThroughBoard(tongue, Nailing.Face, null!, Behind.Metal, FastenerSeries.Brad18)).ParamName);
-        Assert.Equal("under", Assert.Throws<ArgumentOutOfRangeException>(() => FastenerJob.ThroughBoard(tongue, Nailing.Face, [.. Enumerable.Repeat<Layer>(Mm(1), 21)], Behind.Metal, FastenerSeries.Brad18)).ParamName);
         Assert.Equal("driveAngle", Assert.Throws<ArgumentOutOfRangeException>(() => Job(Nailing.Face, Angle.FromDegrees(70))).ParamName);
     }
 
@@ -188,8 +185,8 @@ public sealed class FasteningInputTypes
         Assert.Equal("defaultsUsed", Assert.Throws<ArgumentNullException>(() => new FastenerChoice(job, [], null, [], [], null!)).ParamName);
         Assert.Equal("outcome", Assert.Throws<ArgumentNullException>(() => new FurringRemedy(Mm(25), Mm(15), null, null!)).ParamName);
         Assert.Equal("series", Assert.Throws<ArgumentNullException>(() => new SeriesRemedy(Mm(25), null!, first)).ParamName);
-        Assert.Equal("outcome", Assert.Throws<ArgumentNullException>(() => new DriveAngleRemedy(Mm(25), s_square, null!)).ParamName);
-        Assert.Contains("no stocked sheet", new FurringRemedy(Mm(25), Mm(15), null, first).ToString(), StringComparison.Ordinal);
+        Assert.Equal("outcome", Assert.Throws<ArgumentNullException>(() => new DriveAngleRemedy(Mm(25), s_square, s_square, null!)).ParamName);
+        Assert.Contains("none of the sheets looked at", new FurringRemedy(Mm(25), Mm(15), null, first).ToString(), StringComparison.Ordinal);
     }
 
     [Fact]
