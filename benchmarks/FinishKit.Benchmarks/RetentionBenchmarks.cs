@@ -12,12 +12,12 @@ public class RetentionBenchmarks
     private readonly ScalarInputs _kilograms = new(15, 0.5, 40);
     private readonly ScalarInputs _newtons = new(16, 20, 400);
     private readonly Mass[] _masses;
-    private readonly Force[] _forces;
+    private readonly WithdrawalCapacity[] _capacities;
 
     public RetentionBenchmarks()
     {
         _masses = Array.ConvertAll(_kilograms.Plain, static kilograms => new Mass(kilograms, MassUnit.Kilogram));
-        _forces = Array.ConvertAll(_newtons.Plain, static newtons => new Force(newtons, ForceUnit.Newton));
+        _capacities = Array.ConvertAll(_newtons.Plain, static newtons => WithdrawalCapacity.Supplied(new Force(newtons, ForceUnit.Newton)));
     }
 
     [Benchmark(Baseline = true)]
@@ -40,7 +40,7 @@ public class RetentionBenchmarks
         double sum = 0;
         for (int i = 0; i < ScalarInputs.Count; i++)
         {
-            RetentionCount count = Retention.FastenersNeeded(_masses[i], _forces[i]);
+            RetentionCount count = Retention.FastenersNeeded(_masses[i], _capacities[i]);
             sum += count.Load.Value + count.Fasteners!.Value;
         }
 

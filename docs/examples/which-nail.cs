@@ -105,7 +105,7 @@ internal sealed record Trouble(string Where, string What);
 internal sealed record Van(string Name, IReadOnlyList<Stack> Stacks);
 
 /// <summary>One stack. The board is null where the layers were given one by one.</summary>
-internal sealed record Stack(string Name, FastenerJob Job, BoardProfile? Board, Nailing Nailing, bool AngleIsDefault, bool CountIsDefault);
+internal sealed record Stack(string Name, FastenerJob Job, BoardProfile? Board, Nailing Nailing, bool CountIsDefault);
 
 /// <summary>
 /// Reads a file of stacks. Strict: an unknown, missing, duplicate or wrong-typed member is a mistake, and all mistakes of a
@@ -304,15 +304,15 @@ internal sealed class VanFile(List<Trouble> troubles)
         IReadOnlyList<Layer> ofBoard = [];
         if (board is not null)
         {
-            // The angle decides whether a nail through the tongue meets the shoulder; one out of range is reported by the check below.
-            angle ??= nailing == Nailing.BlindThroughTongue ? Angle.FromDegrees(45) : null;
+            // How many layers the board brings, so that a problem with one below it is found in the file.
             try
             {
-                ofBoard = board.Layers(nailing, angle is { Degrees: >= 0 and <= 60 } given ? given : Angle.FromDegrees(0));
+                ofBoard = board.Layers(nailing, Angle.FromDegrees(0));
             }
             catch (ArgumentException)
             {
                 Add(path + ".board.nailing", $"a {board.Name} board cannot be nailed this way");
+                board = null;
             }
         }
 
@@ -334,13 +334,13 @@ internal sealed class VanFile(List<Trouble> troubles)
         _places["job.Count"] = path + ".count";
 
         // What could not be read is stood in for, so that the check still sees everything else of this stack.
-        List<Layer> known = [.. ofBoard];
+        List<Layer> known = [];
         foreach (Layer? layer in layers)
         {
             known.Add(layer ?? Measure.Mm(10));
         }
 
-        if (known.Count == 0 && troubles.Count > before)
+        if (known.Count == 0 && board is null && troubles.Count > before)
         {
             known.Add(Measure.Mm(10));
         }
@@ -355,32 +355,22 @@ internal sealed class VanFile(List<Trouble> troubles)
             Count = count,
             Preference = preference,
         };
+        if (board is not null)
+        {
+            // An angle out of range would be thrown here; the check below reports it.
+            job = angle is { } given && given.Degrees is < 0 or > 60
+                ? job.ThroughBoard(board, nailing, Angle.FromDegrees(0)) with { DriveAngle = angle.Value }
+                : job.ThroughBoard(board, nailing, angle);
+        }
+
         foreach (InputProblem problem in FastenerLength.Check(job))
         {
             Add(PlaceOf(problem.Parameter, path), $"{problem.Value}; allowed is {problem.Allowed}");
         }
 
-        if (troubles.Count == before && !Holds(job))
-        {
-            Add(path + ".layers", "no layer holds the fastener; mark the one that does with \"holds\": true");
-        }
-
         return troubles.Count > before || name is null
             ? null
-            : new Stack(name, job, board, nailing, !members.ContainsKey("driveAngle"), !members.ContainsKey("count"));
-    }
-
-    private static bool Holds(FastenerJob job)
-    {
-        for (int i = 0; i < job.Layers.Count; i++)
-        {
-            if (job.Layers[i].Holds ?? (i == job.Layers.Count - 1))
-            {
-                return true;
-            }
-        }
-
-        return false;
+            : new Stack(name, job, board, nailing, !members.ContainsKey("count"));
     }
 
     private BoardProfile? ReadBoard(JsonElement element, string path, out Nailing nailing)
@@ -939,13 +929,11 @@ internal sealed class BenchSheet(bool workings)
         Wrap("  >>> ", choice.Chosen switch
         {
             null => "NO NAIL",
-            { } nail when choice.HasProblem => $"DO NOT DRIVE {Words.Nail(nail.Length.Nominal)} {job.Series.Name}",
             { } nail => $"{Words.Nail(nail.Length.Nominal)} {job.Series.Name}",
         });
         Wrap("      ", choice.Chosen switch
         {
-            null => $"No stocked {job.Series.Name} may be driven toward {behind}; see the remedies.",
-            _ when choice.HasProblem => "See the PROBLEM below.",
+            null => $"No stocked {job.Series.Name} may be driven toward {behind}.",
             { Tip: TipVerdict.Safe } => $"SAFE against {behind}, with every size below at its worst.",
             _ => $"MARGINAL toward {behind}, not safe: read the cautions.",
         });
@@ -966,10 +954,10 @@ internal sealed class BenchSheet(bool workings)
 
         foreach (Remedy remedy in choice.Remedies)
         {
-            Row("remedy", Words.Of(remedy));
+            Row("remedy", Words.Of(remedy, behind));
         }
 
-        PrintDefaults(choice, stack);
+        PrintDefaults(choice);
         if (workings)
         {
             PrintWorkings(choice);
@@ -978,13 +966,6 @@ internal sealed class BenchSheet(bool workings)
 
     private void PrintFindings(FastenerChoice choice, List<Finding> everywhere)
     {
-        // Remedies have rows of their own; the finding's sentence ends with the same words.
-        StringBuilder ofRemedies = new();
-        foreach (Remedy remedy in choice.Remedies)
-        {
-            ofRemedies.Append(' ').Append(remedy.Text);
-        }
-
         bool any = false;
         for (Severity severity = Severity.Problem; severity >= Severity.Note; severity--)
         {
@@ -992,13 +973,7 @@ internal sealed class BenchSheet(bool workings)
             {
                 if (finding.Severity == severity && !everywhere.Exists(note => note.Code == finding.Code))
                 {
-                    string message = finding.Message;
-                    if (ofRemedies.Length > 0 && message.EndsWith(ofRemedies.ToString(), StringComparison.Ordinal))
-                    {
-                        message = message[..^ofRemedies.Length];
-                    }
-
-                    Row(severity == Severity.Note ? "note" : severity == Severity.Caution ? "CAUTION" : "PROBLEM", message);
+                    Row(severity == Severity.Note ? "note" : severity == Severity.Caution ? "CAUTION" : "PROBLEM", finding.Message);
                     any = true;
                 }
             }
@@ -1008,6 +983,18 @@ internal sealed class BenchSheet(bool workings)
         {
             _text.Append('\n');
         }
+    }
+
+    /// <summary>The layer that holds where the file does not say: the last that is neither a void nor gives.</summary>
+    private static int LastSolid(FastenerJob job)
+    {
+        int last = job.Layers.Count - 1;
+        while (last >= 0 && (job.Layers[last].IsVoid || job.Layers[last].Compressed is not null))
+        {
+            last--;
+        }
+
+        return last;
     }
 
     private void PrintStack(FastenerJob job, string behind)
@@ -1022,7 +1009,7 @@ internal sealed class BenchSheet(bool workings)
         for (int i = 0; i < job.Layers.Count; i++)
         {
             Layer layer = job.Layers[i];
-            string holds = (layer.Holds ?? (i == job.Layers.Count - 1 && !layer.IsVoid)) ? ", holds" : string.Empty;
+            string holds = (layer.Holds ?? (i == LastSolid(job))) ? ", holds" : string.Empty;
             string size = layer.Compressed is { } compressed
                 ? $"{Words.Size(layer.Thickness.Nominal)} free, {Words.Size(compressed.Nominal)} squeezed"
                 : Words.Toleranced(layer.Thickness);
@@ -1105,7 +1092,7 @@ internal sealed class BenchSheet(bool workings)
         }
     }
 
-    private void PrintDefaults(FastenerChoice choice, Stack stack)
+    private void PrintDefaults(FastenerChoice choice)
     {
         List<string> used = [];
         foreach (DefaultUsed taken in choice.DefaultsUsed)
@@ -1113,11 +1100,6 @@ internal sealed class BenchSheet(bool workings)
             Rests(taken.Source);
             Figure figure = taken.Figure;
             used.Add($"{figure.Name.Replace('-', ' ')} {Words.Plain(figure.Value, 4)}{(figure.Unit.Length == 0 ? string.Empty : " " + figure.Unit)}");
-        }
-
-        if (stack.Board is not null && stack.Nailing == Nailing.BlindThroughTongue && stack.AngleIsDefault)
-        {
-            used.Add("drive angle 45 degrees (common practice, 40 to 50)");
         }
 
         Row("defaults", used.Count == 0 ? "none" : string.Join("; ", used));
@@ -1148,20 +1130,18 @@ internal sealed class BenchSheet(bool workings)
 
     private void PrintCount(List<FastenerChoice> choices)
     {
-        int safe = 0, marginal = 0, none = 0, problems = 0;
+        int safe = 0, marginal = 0;
         foreach (FastenerChoice choice in choices)
         {
-            safe += choice.Chosen is { Tip: TipVerdict.Safe } && !choice.HasProblem ? 1 : 0;
-            marginal += choice.Chosen is { Tip: TipVerdict.Marginal } && !choice.HasProblem ? 1 : 0;
-            none += choice.Chosen is null ? 1 : 0;
-            problems += choice.Chosen is not null && choice.HasProblem ? 1 : 0;
+            safe += choice.Chosen is { Tip: TipVerdict.Safe } ? 1 : 0;
+            marginal += choice.Chosen is { Tip: TipVerdict.Marginal } ? 1 : 0;
         }
 
-        _text.Append(CultureInfo.InvariantCulture, $"\n{choices.Count} {(choices.Count == 1 ? "stack" : "stacks")}: {safe} safe, {marginal} marginal, {none} without a nail{(problems == 0 ? string.Empty : $", {problems} with a problem")}.\n");
+        _text.Append(CultureInfo.InvariantCulture, $"\n{choices.Count} {(choices.Count == 1 ? "stack" : "stacks")}: {safe} safe, {marginal} marginal, {choices.Count - safe - marginal} without a nail.\n");
     }
 
     private static string Verdict(FastenerChoice choice) =>
-        choice.Chosen is null ? "NO NAIL" : choice.HasProblem ? "PROBLEM" : choice.Chosen.Tip == TipVerdict.Safe ? "safe" : "MARGINAL";
+        choice.Chosen is null ? "NO NAIL" : choice.Chosen.Tip == TipVerdict.Safe ? "safe" : "MARGINAL";
 
     /// <summary>The notes that every stack has: said once, on top.</summary>
     private static List<Finding> NotesOfEvery(List<FastenerChoice> choices)
@@ -1282,7 +1262,7 @@ internal static class Words
         List<string> reasons = [];
         if (candidate.Tip != TipVerdict.Safe)
         {
-            string verb = candidate.Tip == TipVerdict.Marginal ? "is marginal toward" : candidate.Clearance.Millimeters < 0 ? "reaches" : "comes too near";
+            string verb = candidate.Tip == TipVerdict.Marginal ? "is marginal toward" : candidate.WorstClearance.Millimeters > 0 ? "comes too near" : "reaches";
             reasons.Add($"it {verb} {behind}, {Clear(candidate.Clearance)} at nominal sizes, {Clear(candidate.WorstClearance)} in the worst case, {Asked(candidate.RequiredClearance)} asked");
         }
 
@@ -1291,15 +1271,21 @@ internal static class Words
             reasons.Add($"it bites {Down(candidate.WorstBite)} in the worst case, {Asked(candidate.LeastBite)} asked");
         }
 
+        if (candidate.HeadGoesThrough)
+        {
+            reasons.Add("its head may go through the first layer");
+        }
+
         return string.Join("; ", reasons);
     }
 
-    internal static string Of(Remedy remedy) => remedy switch
+    /// <summary>Each remedy holds in the worst case: the library offers no other.</summary>
+    internal static string Of(Remedy remedy, string behind) => remedy switch
     {
-        FurringRemedy furring => $"thicker furring: {Up(furring.Least)} or more makes {Nail(furring.Fastener)} safe"
-            + (furring.Sheet is { } sheet ? $"; take {sheet.Name}, actually {Range(sheet.Thickness)}" : "; no stocked sheet is that thick"),
-        DriveAngleRemedy lean => $"drive at an angle: {Math.Ceiling((decimal)lean.Angle.Degrees).ToString(CultureInfo.InvariantCulture)} degrees from square makes {Nail(lean.Fastener)} safe, bite {Down(lean.Outcome.WorstBite)} in the worst case",
-        SeriesRemedy other => $"another series: {other.Series.Name} {Nail(other.Fastener)} is safe, {Down(other.Outcome.WorstClearance)} clear and {Down(other.Outcome.WorstBite)} bite in the worst case",
+        FurringRemedy furring => $"make what holds thicker: from {Up(furring.Least)}, {Nail(furring.Fastener)} is safe against {behind}"
+            + (furring.Sheet is { } sheet ? $"; take {sheet.Name}, actually {Range(sheet.Thickness)}" : "; no sheet of its kind is that thick"),
+        DriveAngleRemedy lean => $"drive at {Plain(lean.Angle.Degrees, 0)} degrees from square: {Nail(lean.Fastener)} is safe against {behind} and bites {Down(lean.Outcome.WorstBite)} in the worst case; its tip lies {Up(lean.Outcome.SideShift)} to the side, where the same rib must still be",
+        SeriesRemedy other => $"take a thinner series: {other.Series.Name} {Nail(other.Fastener)} is safe against {behind}, {Down(other.Outcome.WorstClearance)} clear, and bites {Down(other.Outcome.WorstBite)} in the worst case; it holds less",
         _ => remedy.Text,
     };
 

@@ -5,7 +5,7 @@ namespace FinishKit;
 
 /// <summary>
 /// A smooth nail through a head-side member into the member that holds its point, as Eurocode 5 asks about it. What it asks of
-/// the caller has no honest default, except that the load is not permanent.
+/// the caller has no honest default, except that the load is permanent, as what hangs in a van mostly is.
 /// </summary>
 public sealed record Eurocode5Nail
 {
@@ -48,8 +48,11 @@ public sealed record Eurocode5Nail
     /// <summary>Thickness of the member that holds the point, more than 0 up to 500 mm; null leaves it out of the question whether to predrill.</summary>
     public Length? HoldingThickness { get; init; }
 
-    /// <summary>Whether the load along the nail is permanent or long-term: a board hung under a ceiling. Eurocode 5 then gives a smooth nail nothing.</summary>
-    public bool PermanentLoad { get; init; }
+    /// <summary>
+    /// Whether the load along the nail is permanent or long-term: a board hung under a ceiling. True unless said otherwise, as for
+    /// <see cref="HungMass.PermanentLoad"/>. Eurocode 5 then gives a smooth nail nothing.
+    /// </summary>
+    public bool PermanentLoad { get; init; } = true;
 
     private (CharacteristicDensity, double, double, double, double, double?, bool) Key => (Density, Door.Millimetres(Shank), Door.Millimetres(HeadDiameter), Door.Millimetres(HeadSideThickness), Door.Millimetres(PointPenetration), HoldingThickness is { } holding ? Door.Millimetres(holding) : null, PermanentLoad);
 

@@ -223,7 +223,8 @@ public static class FastenerLength
     /// <example><code>
     /// FastenerJob job = new([Mm(12.7), Mm(12.7)], Behind.Metal, FastenerSeries.Brad18) { SetDepth = Mm(0.5) };
     /// DriveAngleRemedy lean = FastenerLength.LeastDriveAngle(job, Mm(25.4))!;
-    /// double degrees = lean.Angle.Degrees;                // 21.33: acos((25.4 - 0.5 - 0.5)/26.19375)
+    /// double degrees = lean.Least.Degrees;                // 21.33: acos((25.4 - 0.5 - 0.5)/26.19375)
+    /// Angle toSet = lean.Angle;                           // 22 degrees
     /// </code></example>
     public static DriveAngleRemedy? LeastDriveAngle(FastenerJob job, Length fastener)
     {

@@ -36,7 +36,7 @@ public sealed record HungMass
     /// </summary>
     public double? DesignFactor { get; init; }
 
-    /// <summary>Whether the mass hangs there for good. Then Eurocode 5 gives a smooth nail nothing.</summary>
+    /// <summary>Whether the mass hangs there for good. True unless said otherwise, as for <see cref="Eurocode5Nail.PermanentLoad"/>. Eurocode 5 then gives a smooth nail nothing.</summary>
     public bool PermanentLoad { get; init; } = true;
 
     /// <summary>Fasteners there are, 1 to 1,000,000; null to ask how many it takes.</summary>

@@ -21,7 +21,6 @@ public static class Retention
 
     private static readonly Allowed s_mass = new(0, 10_000, "kg");
     private static readonly Allowed s_acceleration = new(Allowed.OneStep, 100, "g");
-    private static readonly Allowed s_capacity = new(0, 1e6, "N");
     private static readonly Allowed s_designFactor = new(Allowed.OneStep, 10, string.Empty);
     private static readonly Allowed s_fasteners = new(1, MostFasteners, string.Empty);
     private static readonly Allowed s_rows = new(1, 1000, string.Empty);
@@ -29,39 +28,44 @@ public static class Retention
     private static readonly Allowed s_strength = new(0, 100, "MPa");
     private static readonly Allowed s_area = new(0, 1e8, "mm2");
 
-    /// <summary>How many fasteners of a known capacity hold a mass.</summary>
+    /// <summary>How many fasteners hold a mass that hangs for good.</summary>
     /// <param name="mass">The hung mass [mass], 0 to 10,000 kg.</param>
-    /// <param name="capacityPerFastener">What one fastener may be loaded with along its axis [force], 0 to 1 MN: a design value, not an average of tests.</param>
+    /// <param name="perFastener">What one fastener holds along its axis; <see cref="WithdrawalCapacity.Supplied(Force)"/> of a force that may be put on.</param>
     /// <param name="acceleration">Acceleration in g along the fasteners, gravity included, more than 0 up to 100; null for 3 g, judgement: a rough road, not a crash.</param>
     /// <returns>The count; nothing is allocated.</returns>
     /// <remarks>
-    /// <para>Formula: N = m a · 9.80665 m/s²; n = N/F, rounded up; a ratio within 1e-9 of a whole number is that number.</para>
-    /// <para>Validity: load along the fasteners, shared evenly; adhesive is not counted. A capacity of 0, or over a million fasteners: no
-    /// count, with the finding <c>fastening-no-capacity</c>, a problem.</para>
-    /// <para>Source: retention-load, retention-count (derived); retention-acceleration (default, judgement).</para>
+    /// <para>Formula: N = m a · 9.80665 m/s²; one fastener holds F k; n = N/(F k), rounded up; a ratio within 1e-9 of a whole number is that
+    /// number. For screws by Eurocode 5 n^0.9 of them count. The design factor k is the default of the capacity's basis: NDS and supplied 1,
+    /// Wood Handbook 1/5, Eurocode 5 0.6/1.3.</para>
+    /// <para>Validity: load along the fasteners, shared evenly; adhesive is not counted. The mass hangs for good: smooth nails by Eurocode 5
+    /// hold nothing, with the finding <c>fastening-eurocode5-permanent-load</c>, a problem. A capacity of 0, or over a million fasteners: no
+    /// count, with the finding <c>fastening-no-capacity</c>, a problem. For anything else ask with a <see cref="HungMass"/>.</para>
+    /// <para>Source: retention-load, retention-count (derived); retention-acceleration (default, judgement); design factors FPL-093 and
+    /// NDS-2018 (read in a copy), EN-1995-1-1 (from memory).</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentException">A value is not a number or in an undefined unit.</exception>
     /// <example><code>
-    /// RetentionCount board = Retention.FastenersNeeded(Mass.FromKilograms(12), Force.FromNewtons(40));
+    /// WithdrawalCapacity one = WithdrawalCapacity.Supplied(Force.FromNewtons(40));
+    /// RetentionCount board = Retention.FastenersNeeded(Mass.FromKilograms(12), one);
     /// Force load = board.Load;                            // 353.04 N: 12 kg at 3 g
     /// int? brads = board.Fasteners;                       // 9
     /// </code></example>
-    public static RetentionCount FastenersNeeded(Mass mass, Force capacityPerFastener, double? acceleration = null)
+    public static RetentionCount FastenersNeeded(Mass mass, WithdrawalCapacity perFastener, double? acceleration = null)
     {
-        RetentionCase given = Read(mass, capacityPerFastener, acceleration, null);
-        return new RetentionCount(given, Solve(given, default(Silent)));
+        (double m, double a) = Read(mass, acceleration, null);
+        return new RetentionCount(perFastener, m, a, acceleration is null);
     }
 
-    /// <summary>All problems with the input of <see cref="FastenersNeeded(Mass, Force, double?)"/>; nothing is thrown.</summary>
+    /// <summary>All problems with the input of <see cref="FastenersNeeded(Mass, WithdrawalCapacity, double?)"/>; nothing is thrown.</summary>
     /// <param name="mass">As there.</param>
-    /// <param name="capacityPerFastener">As there.</param>
+    /// <param name="perFastener">As there; it has been checked where it was made.</param>
     /// <param name="acceleration">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckFastenersNeeded(Mass mass, Force capacityPerFastener, double? acceleration = null)
+    public static IReadOnlyList<InputProblem> CheckFastenersNeeded(Mass mass, WithdrawalCapacity perFastener, double? acceleration = null)
     {
         List<InputProblem> problems = [];
-        Read(mass, capacityPerFastener, acceleration, problems);
+        Read(mass, acceleration, problems);
         return problems;
     }
 
@@ -71,7 +75,7 @@ public static class Retention
     /// <remarks>
     /// <para>Formula: N = m a · 9.80665 m/s²; one fastener holds F k; n = (N - adhesive)/(F k), rounded up; for screws by Eurocode 5
     /// n^0.9 of them count. Spacing is the run over the fasteners of a row, half of it at each end.</para>
-    /// <para>Validity: load along the fasteners, shared evenly. Smooth nails under a permanent load by Eurocode 5: capacity 0, with the
+    /// <para>Validity: load along the fasteners, shared evenly. Less than 1 g: <c>fastening-retention-under-gravity</c>, a caution. Smooth nails under a permanent load by Eurocode 5: capacity 0, with the
     /// finding <c>fastening-eurocode5-permanent-load</c>, a problem. Load factors of Eurocode 5 are not applied: put them into the acceleration.</para>
     /// <para>Source: retention-load, retention-count (derived); retention-acceleration (default, judgement); design factors FPL-093 and
     /// NDS-2018 (read in a copy), EN-1995-1-1 (from memory).</para>
@@ -115,15 +119,12 @@ public static class Retention
         trace.Given("a", acceleration, "g", given.AccelerationIsDefault ? Sources.RoadAcceleration : Sources.Given);
         double pull = trace.Step("N", nameof(pull), mass * acceleration * 9.80665, "N", Sources.RetentionLoad);
 
-        double capacity = given.Capacity, designFactor = double.NaN;
+        double capacity = given.Capacity;
         trace.Given("F", capacity, "N", SourceOfCapacity(given.Basis), meaning: "capacity of one fastener");
-        if (given.HasBasis)
-        {
-            designFactor = DesignFactor(given, trace);
-            capacity = given.Refused
-                ? trace.Step("F_d", nameof(capacity), 0, "N", Sources.Eurocode5)
-                : trace.Step("F_d", nameof(capacity), capacity * designFactor, "N", Sources.RetentionCount);
-        }
+        double designFactor = DesignFactor(given, trace);
+        capacity = given.Refused
+            ? trace.Step("F_d", nameof(capacity), 0, "N", Sources.Eurocode5)
+            : trace.Step("F_d", nameof(capacity), capacity * designFactor, "N", Sources.RetentionCount);
 
         double load = pull, adhesive = 0;
         if (given.HasAdhesive)
@@ -209,12 +210,20 @@ public static class Retention
         return fasteners <= MostFasteners ? fasteners : double.NaN;
     }
 
-    private static RetentionCase Read(Mass mass, Force capacityPerFastener, double? acceleration, List<InputProblem>? problems)
+    /// <summary>The case of a mass that hangs for good, with nothing but a capacity against it.</summary>
+    internal static RetentionCase CaseOf(in WithdrawalCapacity one, double mass, double acceleration, bool accelerationIsDefault) => new(mass, acceleration, one.Newtons)
+    {
+        AccelerationIsDefault = accelerationIsDefault,
+        Basis = one.Basis,
+        DesignFactor = double.NaN,
+        Refused = one.IsSmoothNailByEurocode5,
+        ScrewGroup = one.IsScrewByEurocode5,
+    };
+
+    private static (double Mass, double Acceleration) Read(Mass mass, double? acceleration, List<InputProblem>? problems)
     {
         double m = Door.Kilograms(mass, nameof(mass), s_mass, problems);
-        double capacity = Door.Newtons(capacityPerFastener, nameof(capacityPerFastener), s_capacity, problems);
-        double a = acceleration is { } g ? Door.Number(g, nameof(acceleration), s_acceleration, problems) : RoadAcceleration;
-        return new RetentionCase(m, a, capacity) { AccelerationIsDefault = acceleration is null, DesignFactor = double.NaN };
+        return (m, acceleration is { } g ? Door.Number(g, nameof(acceleration), s_acceleration, problems) : RoadAcceleration);
     }
 
     private static RetentionCase Read(HungMass hung, out double run, List<InputProblem>? problems)
@@ -237,7 +246,6 @@ public static class Retention
         return new RetentionCase(m, a, one.Newtons)
         {
             AccelerationIsDefault = hung.Acceleration is null,
-            HasBasis = true,
             Basis = one.Basis,
             DesignFactor = factor,
             Refused = one.IsRefusedForPermanentLoad || (one.IsSmoothNailByEurocode5 && hung.PermanentLoad),

@@ -12,11 +12,9 @@ internal readonly struct RetentionCase(double mass, double acceleration, double 
     /// <summary>Capacity of one fastener in N, of whatever basis.</summary>
     internal double Capacity { get; } = capacity;
 
-    /// <summary>Whether the capacity has a basis at all: the plain question takes it as it stands.</summary>
-    internal bool HasBasis { get; init; }
-
     internal WithdrawalBasis Basis { get; init; }
 
+    /// <summary>The caller's own; NaN for the default of the basis.</summary>
     internal double DesignFactor { get; init; }
 
     /// <summary>Smooth nails under permanent load by Eurocode 5.</summary>

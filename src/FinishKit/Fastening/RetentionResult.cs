@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using UnitsNet;
 using UnitsNet.Units;
@@ -6,6 +5,7 @@ using UnitsNet.Units;
 namespace FinishKit;
 
 /// <summary>How many fasteners hold a hung mass, whether those that are there do, and how far apart they sit: what <see cref="Retention.FastenersNeeded(HungMass)"/> answers.</summary>
+/// <remarks><see cref="Retention.FastenersNeeded(HungMass)"/> makes one.</remarks>
 public sealed class RetentionResult
 {
     private readonly RetentionCase _case;
@@ -21,8 +21,8 @@ public sealed class RetentionResult
         double fasteners = given.Fasteners == 0 ? numbers.Needed : given.Fasteners;
         _perRow = fasteners > 0 ? (int)Grid.CeilingOfRatio(fasteners, rows) : 0;
         _spacing = _perRow > 0 ? run / _perRow : double.NaN;
-        Findings = FindingsOf();
-        DefaultsUsed = DefaultsOf();
+        Findings = RetentionFindings.All(one, given, numbers);
+        DefaultsUsed = RetentionFindings.Defaults(one, given, numbers);
         HasProblem = false;
         foreach (Finding finding in Findings)
         {
@@ -60,7 +60,7 @@ public sealed class RetentionResult
     /// <summary>Fasteners there are; null where that was the question.</summary>
     public int? FastenersGiven => _case.Fasteners == 0 ? null : _case.Fasteners;
 
-    /// <summary>Whether the fasteners there are, or so many as it takes, hold the load.</summary>
+    /// <summary>Whether the fasteners there are, or so many as it takes, hold <see cref="CarriedByFasteners"/> at <see cref="DesignCapacity"/> each: on the road, not in a crash.</summary>
     public bool Holds => FastenersNeeded is { } needed && (_case.Fasteners == 0 || _case.Fasteners >= needed);
 
     /// <summary>Mass over the fasteners there are, or else the fasteners it takes; null where there are none.</summary>
@@ -78,10 +78,11 @@ public sealed class RetentionResult
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>
     public bool HasProblem { get; }
 
-    /// <summary>What a person should know about the answer, those of the capacity of one fastener included.</summary>
+    /// <summary>What a person should know about the answer, gravest first, those of the capacity of one fastener included.</summary>
     /// <remarks>
     /// Codes of its own: <c>fastening-retention-short</c>, <c>fastening-no-capacity</c>, <c>fastening-eurocode5-permanent-load</c>,
-    /// <c>fastening-adhesive-not-counted</c>, <c>fastening-adhesive-counted</c>, <c>fastening-screw-group</c>, <c>fastening-retention-road-only</c>.
+    /// <c>fastening-adhesive-not-counted</c>, <c>fastening-adhesive-counted</c>, <c>fastening-screw-group</c>, <c>fastening-retention-under-gravity</c>, <c>fastening-retention-road-only</c>.
+    /// Where a design factor under 1 was applied, what the capacity says about not being a design value is left out: it has been dealt with.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
@@ -110,7 +111,7 @@ public sealed class RetentionResult
             new("load", _numbers.Load, "N"),
             new("adhesive-capacity", _numbers.Adhesive, "N"),
             new("carried-by-fasteners", _numbers.Carried, "N"),
-            DesignFactorFigure,
+            RetentionFindings.DesignFactor(_numbers),
             new("capacity", _numbers.Capacity, "N"),
         ];
         Add("fasteners-needed", FastenersNeeded, string.Empty);
@@ -130,82 +131,12 @@ public sealed class RetentionResult
         }
     }
 
-    /// <summary>Load, capacity, count and verdict, invariant.</summary>
+    /// <summary>Load, capacity with its basis, count and verdict, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
     {
-        string load = $"{Print.Round(_numbers.Carried, 2)} N on fasteners of {Print.Round(_numbers.Capacity, 2)} N: ";
+        string load = $"{RetentionFindings.Load(_case, _numbers)} on fasteners of {RetentionFindings.Each(_case, _numbers)}: ";
         string needed = FastenersNeeded is { } count ? Print.Number(count) + " needed" : "no number of them holds it";
         return load + needed + (FastenersGiven is { } given ? $", {Print.Number(given)} there: {(Holds ? "holds" : "does not hold")}" : string.Empty);
-    }
-
-    private Figure DesignFactorFigure => new("design-factor", _numbers.DesignFactor, string.Empty);
-
-    private List<Finding> FindingsOf()
-    {
-        List<Finding> findings = [];
-        if (_case.Refused && !PerFastener.IsRefusedForPermanentLoad)
-        {
-            findings.Add(PerFastener.PermanentLoad());
-        }
-
-        RetentionFindings.AddNoCapacity(_case, _numbers, findings);
-        if (FastenersGiven is { } given && FastenersNeeded is { } needed && given < needed)
-        {
-            findings.Add(new Finding(
-                "fastening-retention-short",
-                Severity.Problem,
-                $"{Print.Number(given)} fasteners of {Print.Round(_numbers.Capacity, 2)} N do not hold {Print.Round(_numbers.Carried, 2)} N: it takes {Print.Number(needed)}, {Print.Number(needed - given)} more.",
-                [new("fasteners-given", given, string.Empty), new("fasteners-needed", needed, string.Empty), new("capacity", _numbers.Capacity, "N"), new("carried-by-fasteners", _numbers.Carried, "N")],
-                Sources.RetentionCount));
-        }
-
-        AddAdhesive(findings);
-        if (_case.ScrewGroup && Counted > 1)
-        {
-            findings.Add(new Finding(
-                "fastening-screw-group",
-                Severity.Note,
-                $"{Print.Number(Counted)} screws count as {Print.Round(Math.Pow(Counted, 0.9), 2)}: Eurocode 5 takes the power 0.9 of their number.",
-                [new("fasteners", Counted, string.Empty), new("effective-fasteners", Math.Pow(Counted, 0.9), string.Empty)],
-                Sources.Eurocode5));
-        }
-
-        RetentionFindings.AddRoadOnly(_case, findings);
-        findings.AddRange(PerFastener.Findings);
-        return findings;
-    }
-
-    private void AddAdhesive(List<Finding> findings)
-    {
-        if (!_case.HasAdhesive)
-        {
-            RetentionFindings.AddAdhesiveNotCounted(findings);
-            return;
-        }
-
-        findings.Add(new Finding(
-            "fastening-adhesive-counted",
-            Severity.Caution,
-            $"The adhesive is counted for {Print.Round(_numbers.Adhesive, 2)} N by the strength given. It must hold that for good, in heat, cold and damp, on every surface it sticks to; stiff adhesive and fasteners do not share a load evenly.",
-            [new("adhesive-strength", _case.AdhesiveStrength, "MPa"), new("adhesive-area", _case.AdhesiveArea, "mm2"), new("adhesive-capacity", _numbers.Adhesive, "N")],
-            Sources.Given));
-    }
-
-    private List<DefaultUsed> DefaultsOf()
-    {
-        List<DefaultUsed> defaults = [];
-        if (_case.AccelerationIsDefault)
-        {
-            defaults.Add(new DefaultUsed(RetentionFindings.Acceleration(_case), Sources.RoadAcceleration));
-        }
-
-        if (double.IsNaN(_case.DesignFactor))
-        {
-            defaults.Add(new DefaultUsed(DesignFactorFigure, Retention.SourceOfDesignFactor(_case.Basis)));
-        }
-
-        PerFastener.AddDefaults(defaults);
-        return defaults;
     }
 }

@@ -14,7 +14,7 @@ namespace FinishKit;
 /// <see cref="WithdrawalCapacity.Basis"/> says which.</para>
 /// <para>All are for fasteners driven into side grain of solid wood, dry and staying dry. For plywood see
 /// <see cref="WithdrawalCapacity.InPlywood(double)"/>. Not applied, because they are known here from memory only: the NDS factor
-/// 0.67 on toe-nails, and 0.25 on nails in wood whose moisture crosses 19% in service. The NDS does not permit nails in
+/// 0.67 on toe-nails, 0.25 on nails in wood whose moisture crosses 19% in service, and those for load duration. The NDS does not permit nails in
 /// withdrawal from end grain, and says screws should not be.</para>
 /// </remarks>
 public static class Withdrawal
@@ -48,7 +48,7 @@ public static class Withdrawal
     /// double diameters = brad.PenetrationInDiameters!.Value; // 18.75, of which the NDS asks 6
     /// </code></example>
     public static WithdrawalCapacity NdsNail(OvendrySpecificGravity specificGravity, Length shank, Length penetration) =>
-        Solve(ReadSpecificGravity(WithdrawalFormula.NdsNail, specificGravity.Value, shank, penetration, nameof(penetration), null), default(Silent));
+        new(ReadSpecificGravity(WithdrawalFormula.NdsNail, specificGravity.Value, shank, penetration, nameof(penetration), null));
 
     /// <summary>All problems with the input of <see cref="NdsNail(OvendrySpecificGravity, Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="specificGravity">As there.</param>
@@ -76,7 +76,7 @@ public static class Withdrawal
     /// Force hold = screw.Force;                           // 491.3 N allowable
     /// </code></example>
     public static WithdrawalCapacity NdsWoodScrew(OvendrySpecificGravity specificGravity, Length shank, Length threadPenetration) =>
-        Solve(ReadSpecificGravity(WithdrawalFormula.NdsWoodScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null), default(Silent));
+        new(ReadSpecificGravity(WithdrawalFormula.NdsWoodScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null));
 
     /// <summary>All problems with the input of <see cref="NdsWoodScrew(OvendrySpecificGravity, Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="specificGravity">As there.</param>
@@ -104,7 +104,7 @@ public static class Withdrawal
     /// Force hold = lag.Force;                             // 4247.94 N allowable
     /// </code></example>
     public static WithdrawalCapacity NdsLagScrew(OvendrySpecificGravity specificGravity, Length shank, Length threadPenetration) =>
-        Solve(ReadSpecificGravity(WithdrawalFormula.NdsLagScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null), default(Silent));
+        new(ReadSpecificGravity(WithdrawalFormula.NdsLagScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null));
 
     /// <summary>All problems with the input of <see cref="NdsLagScrew(OvendrySpecificGravity, Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="specificGravity">As there.</param>
@@ -131,7 +131,7 @@ public static class Withdrawal
     /// Force pulledOut = test.Force;                       // 219.1 N on average, a design load is about a fifth
     /// </code></example>
     public static WithdrawalCapacity HandbookNail(SpecificGravityAt12 specificGravity, Length shank, Length penetration) =>
-        Solve(ReadSpecificGravity(WithdrawalFormula.HandbookNail, specificGravity.Value, shank, penetration, nameof(penetration), null), default(Silent));
+        new(ReadSpecificGravity(WithdrawalFormula.HandbookNail, specificGravity.Value, shank, penetration, nameof(penetration), null));
 
     /// <summary>All problems with the input of <see cref="HandbookNail(SpecificGravityAt12, Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="specificGravity">As there.</param>
@@ -158,7 +158,7 @@ public static class Withdrawal
     /// Force pulledOut = test.Force;                       // 1444 N on average
     /// </code></example>
     public static WithdrawalCapacity HandbookWoodScrew(SpecificGravityAt12 specificGravity, Length shank, Length threadPenetration) =>
-        Solve(ReadSpecificGravity(WithdrawalFormula.HandbookWoodScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null), default(Silent));
+        new(ReadSpecificGravity(WithdrawalFormula.HandbookWoodScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null));
 
     /// <summary>All problems with the input of <see cref="HandbookWoodScrew(SpecificGravityAt12, Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="specificGravity">As there.</param>
@@ -185,7 +185,7 @@ public static class Withdrawal
     /// Force pulledOut = test.Force;                       // 3440.98 N on average
     /// </code></example>
     public static WithdrawalCapacity HandbookLagScrew(SpecificGravityAt12 specificGravity, Length shank, Length threadPenetration) =>
-        Solve(ReadSpecificGravity(WithdrawalFormula.HandbookLagScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null), default(Silent));
+        new(ReadSpecificGravity(WithdrawalFormula.HandbookLagScrew, specificGravity.Value, shank, threadPenetration, nameof(threadPenetration), null));
 
     /// <summary>All problems with the input of <see cref="HandbookLagScrew(SpecificGravityAt12, Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="specificGravity">As there.</param>
@@ -195,7 +195,7 @@ public static class Withdrawal
     public static IReadOnlyList<InputProblem> CheckHandbookLagScrew(SpecificGravityAt12 specificGravity, Length shank, Length threadPenetration) =>
         CheckSpecificGravity(specificGravity.Value, shank, threadPenetration, nameof(threadPenetration));
 
-    /// <summary>The characteristic withdrawal of a smooth nail's point side by Eurocode 5, for a load that is not permanent.</summary>
+    /// <summary>The characteristic withdrawal of a smooth nail's point side by Eurocode 5, for a short-term load only.</summary>
     /// <param name="density">Characteristic density of the holding member [density], 100 to 1300 kg/m3.</param>
     /// <param name="shank">Diameter of the shank [length], more than 0 up to 20 mm.</param>
     /// <param name="pointPenetration">Length of shank in the holding member, tip included [length], 0 to 500 mm.</param>
@@ -204,7 +204,8 @@ public static class Withdrawal
     /// <para>Formula: F = k f d t with f = 20e-6 rho² N/mm², and k = t/(4 d) - 2 held between 0 and 1: nothing at 8 d, all at 12 d.</para>
     /// <para>Validity: side grain; the head side is not asked about (see <see cref="Eurocode5SmoothNail(Eurocode5Nail)"/>). At 8 d and less:
     /// zero with the finding <c>fastening-eurocode5-penetration-none</c>, a problem; under 12 d: <c>fastening-eurocode5-penetration-short</c>.
-    /// A smooth nail must not carry a permanent load along its axis, as a board hung under a ceiling is.</para>
+    /// Always <c>fastening-eurocode5-short-term-only</c>, a caution: a smooth nail must not carry a permanent load along its axis, as a
+    /// board hung under a ceiling is. The capacity is computed as if it need not; <see cref="Retention"/> refuses it for a mass that hangs for good.</para>
     /// <para>Source: EN-1995-1-1 8.3.2 (read in a copy).</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -215,7 +216,7 @@ public static class Withdrawal
     /// double kept = nail.ShortPenetrationFactor;          // 0.5: the point is 10 diameters deep
     /// </code></example>
     public static WithdrawalCapacity Eurocode5SmoothNail(CharacteristicDensity density, Length shank, Length pointPenetration) =>
-        Solve(ReadDensity(WithdrawalFormula.Eurocode5SmoothNail, density, shank, nameof(shank), pointPenetration, nameof(pointPenetration), s_length, null), default(Silent));
+        new(ReadDensity(WithdrawalFormula.Eurocode5SmoothNail, density, shank, nameof(shank), pointPenetration, nameof(pointPenetration), s_length, null));
 
     /// <summary>All problems with the input of <see cref="Eurocode5SmoothNail(CharacteristicDensity, Length, Length)"/>; nothing is thrown.</summary>
     /// <param name="density">As there.</param>
@@ -235,7 +236,7 @@ public static class Withdrawal
     /// <remarks>
     /// <para>Formula: F = k min(f d t_pen; f d t + f_head d_h²) with f = 20e-6 rho², f_head = 70e-6 rho² N/mm², and k = t_pen/(4 d) - 2 held
     /// between 0 and 1, on the whole of it. Predrill where a member is thinner than max(7 d; (13 d - 30) rho/400).</para>
-    /// <para>Validity: as for the point side alone. A permanent load: zero with the finding <c>fastening-eurocode5-permanent-load</c>, a
+    /// <para>Validity: as for the point side alone. A permanent load, the default: zero with the finding <c>fastening-eurocode5-permanent-load</c>, a
     /// problem. A member too thin to nail without predrilling: <c>fastening-eurocode5-predrill</c>.</para>
     /// <para>Source: EN-1995-1-1 8.3.1.2, 8.3.2 (read in a copy).</para>
     /// </remarks>
@@ -243,14 +244,14 @@ public static class Withdrawal
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentException">A value is not a number or in an undefined unit.</exception>
     /// <example><code>
-    /// Eurocode5Nail ceiling = new(new CharacteristicDensity(350), Mm(2.5), Mm(5), Mm(12), Mm(30)) { PermanentLoad = true };
-    /// bool refused = Withdrawal.Eurocode5SmoothNail(ceiling).HasProblem; // true: no smooth nail for a permanent load
+    /// Eurocode5Nail ceiling = new(new CharacteristicDensity(350), Mm(2.5), Mm(5), Mm(12), Mm(30));
+    /// bool refused = Withdrawal.Eurocode5SmoothNail(ceiling).HasProblem; // true: no smooth nail for a permanent load, the default
     /// Force gust = Withdrawal.Eurocode5SmoothNail(ceiling with { PermanentLoad = false }).Force; // 183.75 N
     /// </code></example>
     public static WithdrawalCapacity Eurocode5SmoothNail(Eurocode5Nail nail)
     {
         Door.IsMissing(nail, new Name(nameof(nail)), NailWords, null);
-        return Solve(Read(nail, null), default(Silent));
+        return new WithdrawalCapacity(Read(nail, null));
     }
 
     /// <summary>All problems with the input of <see cref="Eurocode5SmoothNail(Eurocode5Nail)"/>; nothing is thrown.</summary>
@@ -287,7 +288,7 @@ public static class Withdrawal
     /// Force hold = screw.Force;                           // 2865.8 N characteristic
     /// </code></example>
     public static WithdrawalCapacity Eurocode5Screw(CharacteristicDensity density, Length threadDiameter, Length threadPenetration, Angle angleToGrain) =>
-        Solve(ReadScrew(density, threadDiameter, threadPenetration, angleToGrain, null), default(Silent));
+        new(ReadScrew(density, threadDiameter, threadPenetration, angleToGrain, null));
 
     /// <summary>All problems with the input of <see cref="Eurocode5Screw(CharacteristicDensity, Length, Length, Angle)"/>; nothing is thrown.</summary>
     /// <param name="density">As there.</param>
@@ -327,7 +328,7 @@ public static class Withdrawal
     }
 
     /// <summary>The one formula body, for the numbers and for the workings.</summary>
-    internal static WithdrawalCapacity Solve<TTrace>(in WithdrawalCase given, TTrace trace)
+    internal static WithdrawalNumbers Solve<TTrace>(in WithdrawalCase given, TTrace trace)
         where TTrace : struct, ITrace => given.Formula switch
         {
             WithdrawalFormula.Supplied => SolveSupplied(given, trace),
@@ -336,7 +337,7 @@ public static class Withdrawal
             _ => SolveSpecificGravity(given, trace),
         };
 
-    private static WithdrawalCapacity SolveSupplied<TTrace>(in WithdrawalCase given, TTrace trace)
+    private static WithdrawalNumbers SolveSupplied<TTrace>(in WithdrawalCase given, TTrace trace)
         where TTrace : struct, ITrace
     {
         double force = given.Wood;
@@ -348,10 +349,10 @@ public static class Withdrawal
             force = trace.Step("F_ply", nameof(force), force * plywood, "N", Sources.WithdrawalSum);
         }
 
-        return new WithdrawalCapacity(given, force, 0, 1, 0);
+        return new WithdrawalNumbers(force, 0, 1, 0);
     }
 
-    private static WithdrawalCapacity SolveSpecificGravity<TTrace>(in WithdrawalCase given, TTrace trace)
+    private static WithdrawalNumbers SolveSpecificGravity<TTrace>(in WithdrawalCase given, TTrace trace)
         where TTrace : struct, ITrace
     {
         double specificGravity = given.Wood, diameter = given.Diameter, penetration = given.Penetration;
@@ -369,7 +370,7 @@ public static class Withdrawal
         };
         forcePerLength = InPlywood(given, forcePerLength, trace);
         double force = trace.Step("F", nameof(force), forcePerLength * penetration, "N", Sources.WithdrawalSum);
-        return new WithdrawalCapacity(given, force, forcePerLength, 1, 0);
+        return new WithdrawalNumbers(force, forcePerLength, 1, 0);
     }
 
     private static double NdsNail<TTrace>(double specificGravity, double diameter, TTrace trace)
@@ -393,7 +394,7 @@ public static class Withdrawal
         return trace.Step("W", "forcePerLength", coefficient * Math.Pow(specificGravity, 1.5) * Math.Pow(diameter, 0.75), "N/mm", Sources.Nds);
     }
 
-    private static WithdrawalCapacity SolveEurocode5Nail<TTrace>(in WithdrawalCase given, TTrace trace)
+    private static WithdrawalNumbers SolveEurocode5Nail<TTrace>(in WithdrawalCase given, TTrace trace)
         where TTrace : struct, ITrace
     {
         double density = given.Wood, diameter = given.Diameter, penetration = given.Penetration;
@@ -421,10 +422,10 @@ public static class Withdrawal
         double force = given.PermanentLoad
             ? trace.Step("F", nameof(force), 0, "N", Sources.Eurocode5)
             : trace.Step("F", nameof(force), shortPenetrationFactor * axial, "N", Sources.Eurocode5);
-        return new WithdrawalCapacity(given, force, forcePerLength, shortPenetrationFactor, predrillingThickness);
+        return new WithdrawalNumbers(force, forcePerLength, shortPenetrationFactor, predrillingThickness);
     }
 
-    private static WithdrawalCapacity SolveEurocode5Screw<TTrace>(in WithdrawalCase given, TTrace trace)
+    private static WithdrawalNumbers SolveEurocode5Screw<TTrace>(in WithdrawalCase given, TTrace trace)
         where TTrace : struct, ITrace
     {
         double density = given.Wood, diameter = given.Diameter, penetration = given.Penetration, angle = given.Angle;
@@ -438,7 +439,7 @@ public static class Withdrawal
         double forcePerLength = trace.Step("W", nameof(forcePerLength), strength * diameter * diameterFactor / grainAngleFactor, "N/mm", Sources.Eurocode5);
         forcePerLength = InPlywood(given, forcePerLength, trace);
         double force = trace.Step("F", nameof(force), forcePerLength * penetration, "N", Sources.Eurocode5);
-        return new WithdrawalCapacity(given, force, forcePerLength, 1, 0);
+        return new WithdrawalNumbers(force, forcePerLength, 1, 0);
     }
 
     private static double InPlywood<TTrace>(in WithdrawalCase given, double forcePerLength, TTrace trace)

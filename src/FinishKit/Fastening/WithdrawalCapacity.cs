@@ -9,6 +9,7 @@ namespace FinishKit;
 /// The force along its axis that one fastener holds: what <see cref="Withdrawal"/> answers, or a figure of the caller's own.
 /// The default value is a supplied capacity of nothing.
 /// </summary>
+/// <remarks>The methods of <see cref="Withdrawal"/> make one, and <see cref="Supplied(Force)"/> makes one of any force.</remarks>
 public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
 {
     /// <summary>What plywood holds against solid wood of the same density unless the caller knows better.</summary>
@@ -20,16 +21,16 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
     private static readonly Allowed s_force = new(0, 1e6, "N");
     private static readonly Allowed s_plywood = new(Allowed.OneStep, 1, string.Empty, "more than 0, up to 1");
 
-    private readonly WithdrawalCase _case;
-    private readonly double _force, _perLength, _shortFactor, _predrill;
+    private static readonly Source s_lagPenetration = Source.Published(
+        Sources.Nds.Id, Sources.Nds.Title, Sources.Nds.Publisher, Sources.Nds.Year, "minimum penetration of lag screws 4 D", SourceReading.Copy, "answer at awc.org, May 2006; 4 D without the tip");
 
-    internal WithdrawalCapacity(in WithdrawalCase given, double force, double perLength, double shortFactor, double predrill)
+    private readonly WithdrawalCase _case;
+    private readonly double _force;
+
+    internal WithdrawalCapacity(in WithdrawalCase given)
     {
         _case = given;
-        _force = force;
-        _perLength = perLength;
-        _shortFactor = shortFactor;
-        _predrill = predrill;
+        _force = Withdrawal.Solve(given, default(Silent)).Force;
     }
 
     /// <summary>The force along the fastener's axis. What kind of load it is says <see cref="Basis"/>.</summary>
@@ -39,7 +40,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
     /// What each length of penetration holds, before Eurocode 5's limits on the head side and on short penetration; null where
     /// the capacity was supplied.
     /// </summary>
-    public ForcePerLength? PerLength => IsSupplied ? null : new ForcePerLength(_perLength, ForcePerLengthUnit.NewtonPerMillimeter);
+    public ForcePerLength? PerLength => IsSupplied ? null : new ForcePerLength(Numbers.PerLength, ForcePerLengthUnit.NewtonPerMillimeter);
 
     /// <summary>What kind of load <see cref="Force"/> is.</summary>
     public WithdrawalBasis Basis => _case.Formula switch
@@ -57,22 +58,22 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
     public double? PenetrationInDiameters => IsSupplied ? null : _case.Penetration / _case.Diameter;
 
     /// <summary>Eurocode 5's factor on a smooth nail less than 12 diameters deep, 0 to 1; 1 where there is no such rule.</summary>
-    public double ShortPenetrationFactor => IsSmoothNailByEurocode5 ? _shortFactor : 1;
+    public double ShortPenetrationFactor => IsSmoothNailByEurocode5 ? Numbers.ShortPenetrationFactor : 1;
 
-    /// <summary>Eurocode 5: the thickness of timber from which a smooth nail needs no predrilling; null for every other method.</summary>
-    public Length? PredrillBelow => IsSmoothNailByEurocode5 ? Door.Millimetres(Grid.SnapUp(_predrill)) : null;
+    /// <summary>Eurocode 5: timber thinner than this is to be predrilled for a smooth nail; from this thickness up it need not be. Null for every other method.</summary>
+    public Length? PredrillBelow => IsSmoothNailByEurocode5 ? Door.Millimetres(PredrillingThickness) : null;
 
     /// <summary>The factor on withdrawal from plywood; null where the wood is solid.</summary>
     public double? PlywoodFactor => _case.Plywood == 0 ? null : _case.Plywood;
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>
-    public bool HasProblem => IsSmoothNailByEurocode5 && (_case.PermanentLoad || _shortFactor == 0);
+    public bool HasProblem => IsSmoothNailByEurocode5 && (_case.PermanentLoad || Numbers.ShortPenetrationFactor == 0);
 
-    /// <summary>What a person should know about the capacity; put together on reading.</summary>
+    /// <summary>What a person should know about the capacity, gravest first; put together on reading.</summary>
     /// <remarks>
     /// Codes: <c>fastening-nds-penetration-short</c>, <c>fastening-ultimate-not-design</c>, <c>fastening-characteristic-not-design</c>,
     /// <c>fastening-eurocode5-permanent-load</c>, <c>fastening-eurocode5-penetration-none</c>, <c>fastening-eurocode5-penetration-short</c>,
-    /// <c>fastening-eurocode5-predrill</c>, <c>fastening-eurocode5-screw-diameter</c>, <c>fastening-eurocode5-screw-penetration-short</c>,
+    /// <c>fastening-eurocode5-short-term-only</c>, <c>fastening-eurocode5-predrill</c>, <c>fastening-eurocode5-screw-diameter</c>, <c>fastening-eurocode5-screw-penetration-short</c>,
     /// <c>fastening-eurocode5-screw-angle</c>, <c>fastening-plywood-factor</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings
@@ -96,7 +97,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
             }
 
             AddPlywood(findings);
-            return findings;
+            return WithdrawalFindings.GravestFirst(findings);
         }
     }
 
@@ -107,6 +108,10 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
     internal bool IsRefusedForPermanentLoad => IsSmoothNailByEurocode5 && _case.PermanentLoad;
 
     internal double Newtons => _force;
+
+    private WithdrawalNumbers Numbers => Withdrawal.Solve(_case, default(Silent));
+
+    private double PredrillingThickness => Grid.SnapUp(Numbers.PredrillingThickness);
 
     private bool IsSupplied => _case.Formula == WithdrawalFormula.Supplied;
 
@@ -130,7 +135,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
     public static WithdrawalCapacity Supplied(Force force)
     {
         double newtons = Door.Newtons(force, nameof(force), s_force, null);
-        return Withdrawal.Solve(new WithdrawalCase(WithdrawalFormula.Supplied, newtons, 0, 0), default(Silent));
+        return new WithdrawalCapacity(new WithdrawalCase(WithdrawalFormula.Supplied, newtons, 0, 0));
     }
 
     /// <summary>All problems with the input of <see cref="Supplied(Force)"/>; nothing is thrown.</summary>
@@ -168,7 +173,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
     /// Force inPly = solid.InPlywood().Force;              // 64.59 N: 0.8 of 80.74
     /// </code></example>
     public WithdrawalCapacity InPlywood(double factor = DefaultPlywood) =>
-        Withdrawal.Solve(_case with { Plywood = Door.Number(factor, nameof(factor), s_plywood, null) }, default(Silent));
+        new(_case with { Plywood = Door.Number(factor, nameof(factor), s_plywood, null) });
 
     /// <summary>How the capacity comes about, step by step.</summary>
     /// <returns>The workings.</returns>
@@ -197,7 +202,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
         List<Figure> figures = [new("force", _force, "N")];
         if (!IsSupplied)
         {
-            figures.Add(new Figure("force-per-length", _perLength, "N/mm"));
+            figures.Add(new Figure("force-per-length", Numbers.PerLength, "N/mm"));
             figures.Add(new Figure("penetration", _case.Penetration, "mm"));
             figures.Add(new Figure("penetration-in-diameters", _case.Penetration / _case.Diameter, string.Empty));
             figures.Add(new Figure("short-penetration-factor", ShortPenetrationFactor, string.Empty));
@@ -205,7 +210,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
 
         if (IsSmoothNailByEurocode5)
         {
-            figures.Add(new Figure("predrill-below", _predrill, "mm"));
+            figures.Add(new Figure("predrill-below", PredrillingThickness, "mm"));
         }
 
         if (_case.Plywood != 0)
@@ -227,13 +232,8 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
 
     /// <summary>Force in newtons and what kind of load it is, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => Print.Round(_force, 2) + Basis switch
-    {
-        WithdrawalBasis.NdsReferenceDesign => " N, NDS reference design value",
-        WithdrawalBasis.HandbookAverageUltimate => " N, Wood Handbook average ultimate, not a design value",
-        WithdrawalBasis.Eurocode5Characteristic => " N, Eurocode 5 characteristic value",
-        _ => " N, supplied",
-    };
+    public override string ToString() =>
+        $"{Print.Round(_force, 2)} N, {WithdrawalFindings.Words(Basis)}{(Basis == WithdrawalBasis.HandbookAverageUltimate ? ", not a design value" : string.Empty)}";
 
     internal static Source SourceOfPlywood(double factor) => factor == DefaultPlywood ? Sources.PlywoodWithdrawal : Sources.Given;
 
@@ -268,11 +268,11 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
             Severity.Caution,
             $"The penetration of {Print.Mm(_case.Penetration)} is {Diameters} diameters; the NDS asks for {(lag ? "4 diameters without the tip" : "6 diameters, tip included")}, {Print.Mm(least)}, so the value lies outside what it covers.",
             [PenetrationFigure, new("least-penetration", least, "mm"), new("diameter", _case.Diameter, "mm")],
-            Sources.NdsMinimumPenetration));
+            lag ? s_lagPenetration : Sources.NdsMinimumPenetration));
     }
 
     private void AddHandbook(List<Finding> findings) => findings.Add(new Finding(
-        "fastening-ultimate-not-design",
+        WithdrawalFindings.UltimateNotDesign,
         Severity.Note,
         $"{Print.Round(_force, 2)} N is an average of the loads that pulled such fasteners out in tests, not a design value: half of them hold less. A design value by the NDS is about one fifth, here {Print.Round(_force * DesignShare, 2)} N.",
         [ForceFigure, new("one-fifth", _force * DesignShare, "N")],
@@ -289,11 +289,21 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
         {
             if (_case.PermanentLoad)
             {
-                findings.Add(PermanentLoad(diameter));
+                findings.Add(PermanentLoad());
+            }
+            else if (_case.HeadDiameter == 0)
+            {
+                // The plain question cannot say what kind of load it is; the nail with its members has said.
+                findings.Add(new Finding(
+                    WithdrawalFindings.ShortTermOnly,
+                    Severity.Caution,
+                    $"{Print.Round(_force, 2)} N, characteristic by Eurocode 5, is for a short-term load only: Eurocode 5 does not permit smooth nails under a permanent load along their axis, as a board hung under a ceiling is.",
+                    [ForceFigure],
+                    Sources.Eurocode5));
             }
 
-            double none = Grid.Snap(8 * diameter), full = Grid.Snap(12 * diameter);
-            if (_shortFactor == 0)
+            double none = Grid.Snap(8 * diameter), full = Grid.Snap(12 * diameter), kept = ShortPenetrationFactor;
+            if (kept == 0)
             {
                 findings.Add(new Finding(
                     "fastening-eurocode5-penetration-none",
@@ -307,8 +317,8 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
                 findings.Add(new Finding(
                     "fastening-eurocode5-penetration-short",
                     Severity.Caution,
-                    $"The point is {Print.Mm(_case.Penetration)} or {Diameters} diameters deep. Eurocode 5 counts {Print.Round(_shortFactor, 3)} of the withdrawal; all of it from 12 diameters, {Print.Mm(full)}.",
-                    [PenetrationFigure, new("short-penetration-factor", _shortFactor, string.Empty), new("all-from", full, "mm"), new("diameter", diameter, "mm")],
+                    $"The point is {Print.Mm(_case.Penetration)} or {Diameters} diameters deep. Eurocode 5 counts {Print.Round(kept, 3)} of the withdrawal; all of it from 12 diameters, {Print.Mm(full)}.",
+                    [PenetrationFigure, new("short-penetration-factor", kept, string.Empty), new("all-from", full, "mm"), new("diameter", diameter, "mm")],
                     Sources.Eurocode5));
             }
 
@@ -316,7 +326,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
         }
 
         findings.Add(new Finding(
-            "fastening-characteristic-not-design",
+            WithdrawalFindings.CharacteristicNotDesign,
             Severity.Note,
             $"{Print.Round(_force, 2)} N is a characteristic value, not a design value: multiply it by k_mod and divide it by gamma_M before a load is put against it.",
             [ForceFigure],
@@ -359,7 +369,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
 
     private void AddPredrill(List<Finding> findings)
     {
-        double least = Grid.Snap(_predrill);
+        double least = PredrillingThickness;
         bool head = _case.HeadDiameter != 0 && _case.HeadSideThickness < least;
         bool holding = _case.HoldingThickness != 0 && _case.HoldingThickness < least;
         if (!head && !holding)
@@ -392,12 +402,10 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
             SourceOfPlywood(_case.Plywood)));
     }
 
-    internal static Finding PermanentLoad(double diameter) => new(
+    internal Finding PermanentLoad() => new(
         "fastening-eurocode5-permanent-load",
         Severity.Problem,
         "Eurocode 5 does not let a smooth nail carry a permanent or long-term load along its axis, as a board hung under a ceiling is: its capacity counts as 0 N. Use screws, or adhesive of known strength.",
-        [new("diameter", diameter, "mm")],
+        [new("diameter", _case.Diameter, "mm")],
         Sources.Eurocode5);
-
-    internal Finding PermanentLoad() => PermanentLoad(_case.Diameter);
 }

@@ -14,6 +14,18 @@ internal enum WithdrawalFormula
     Eurocode5Screw,
 }
 
+/// <summary>What came out, as plain numbers in N and mm; a capacity keeps the force and computes the rest once more when it is read.</summary>
+internal readonly struct WithdrawalNumbers(double force, double perLength, double shortPenetrationFactor, double predrillingThickness)
+{
+    internal double Force { get; } = force;
+
+    internal double PerLength { get; } = perLength;
+
+    internal double ShortPenetrationFactor { get; } = shortPenetrationFactor;
+
+    internal double PredrillingThickness { get; } = predrillingThickness;
+}
+
 /// <summary>
 /// What a withdrawal capacity was asked for, as plain numbers in mm and rad: enough to compute it once more for its workings.
 /// Zero stands for what was not given; no range of such a member contains it.
@@ -21,6 +33,9 @@ internal enum WithdrawalFormula
 internal readonly struct WithdrawalCase(WithdrawalFormula formula, double wood, double diameter, double penetration)
 {
     internal WithdrawalFormula Formula { get; } = formula;
+
+    /// <summary>Stands beside the formula so that the two share one word: a capacity is copied often.</summary>
+    internal bool PermanentLoad { get; init; }
 
     /// <summary>Specific gravity, characteristic density in kg/m3, or the force in N that was supplied.</summary>
     internal double Wood { get; } = wood;
@@ -36,8 +51,6 @@ internal readonly struct WithdrawalCase(WithdrawalFormula formula, double wood, 
     internal double HeadSideThickness { get; init; }
 
     internal double HoldingThickness { get; init; }
-
-    internal bool PermanentLoad { get; init; }
 
     internal double Plywood { get; init; }
 

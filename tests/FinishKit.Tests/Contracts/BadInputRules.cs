@@ -24,7 +24,7 @@ internal static class BadInputRules
         Taken("CircularArc.*", "riseError", "default", "a reading without error"),
         Found("FastenerLength.TipClearance(*", "depthBehind", "default", "fastening-tip-touches"),
         Taken("FastenerLength.TipClearance(*", "setDepth", "default", "a head flush with the surface"),
-        Taken("FastenerLength.TipClearance(*|FastenerJob.ThroughBoard(*|BoardProfile.Layers(*", "driveAngle", "default", "square to the face"),
+        Taken("FastenerLength.TipClearance(*|BoardProfile.Layers(*|FastenerJob.ThroughBoard(*", "driveAngle", "default", "square to the face"),
         Found("Withdrawal.Nds*", "*enetration", "default", "fastening-nds-penetration-short"),
         Found("Withdrawal.Handbook*", "*enetration", "default", "fastening-ultimate-not-design"),
         Found("Withdrawal.Eurocode5SmoothNail(*", "pointPenetration|nail", "default|PointPenetration default", "fastening-eurocode5-penetration-none"),
@@ -46,7 +46,7 @@ internal static class BadInputRules
 
         // Table rows and profiles of the caller's own
         Taken("new FastenerSeries(*|new PlywoodKind(*|new SheetGoods(*|new SpeciesCombination(*|new StrengthClass(*|new WoodSpecies(*|Layer.Compressible(*", "name|family", "empty|100,000 brackets", "a name is the caller's"),
-        Taken("new FastenerSeries(*", "tolerances", "empty", "lengths are exact"),
+        Taken("FastenerSeries.set_Tolerances(*", "value", "empty", "lengths are exact"),
         Taken("new LengthTolerance(*", "deviation", "default", "lengths are exact"),
         Taken("*SpecificGravity*.ToDensity(*", "moistureContent", "0", "ovendry"),
 
@@ -56,7 +56,7 @@ internal static class BadInputRules
         Taken("Measure.Mm(*|Measure.Inch(Double *", "*", "-1", "a length; the calculator checks its range"),
         Taken("Measure.Format*", "length", "default|-1", "written with its sign"),
         Taken("Measure.Format*", "decimals", "0", "whole millimetres or inches"),
-        Taken("Measure.TryParse(*", "text", "*", "the answer is no"),
+        Taken("Measure.TryParseLength(*", "text", "*", "the answer is no"),
 
         // Toleranced lengths
         Taken("TolerancedLength.Between(*", "least", "default|-1", "a length may be zero or below"),
@@ -71,8 +71,6 @@ internal static class BadInputRules
         Taken("new Layer(*|Layer.*", "*", "*", "stored unchecked: every calculator checks it"),
         Taken("new Behind(*|Behind.*", "*", "*", "stored unchecked: every calculator checks it"),
         Taken("new FastenerJob(*|new HungMass(*|new Eurocode5Nail(*", "*", "*", "stored unchecked: the calculator checks it"),
-        Refused("FastenerJob.ThroughBoard(*", "under", "null|10^9 items|1001 items"),
-        Taken("FastenerJob.ThroughBoard(*", "under|behind|series", "*", "stored unchecked: the calculator checks it"),
         Taken("new OvendrySpecificGravity(*|new SpecificGravityAt12(*|new CharacteristicDensity(*", "*", "*", "stored unchecked: the calculator checks it"),
 
         // Plain carriers of what their maker says

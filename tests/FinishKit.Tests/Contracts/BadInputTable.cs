@@ -20,9 +20,10 @@ public sealed class BadInputTable
         ["FastenerLength.Choose(IReadOnlyList<Layer> layers, Behind behind, FastenerSeries series)"] = "FastenerLength.Check(IReadOnlyList<Layer> layers, Behind behind, FastenerSeries series)",
         ["FastenerLength.Choose(FastenerJob job)"] = "FastenerLength.Check(FastenerJob job)",
         ["FastenerLength.LongestSafe(FastenerJob job)"] = "FastenerLength.Check(FastenerJob job)",
-        ["FastenerLength.ThinnestFurring(FastenerJob job, Length fastener)"] = "FastenerLength.CheckEvaluate(FastenerJob job, Length fastener)",
-        ["FastenerLength.LeastDriveAngle(FastenerJob job, Length fastener)"] = "FastenerLength.CheckEvaluate(FastenerJob job, Length fastener)",
-        ["Measure.Parse(String text)"] = "Measure.Check(String text)",
+        ["FastenerLength.ThinnestFurring(FastenerJob job, Length fastener)"] = "FastenerLength.Check(FastenerJob job, Length fastener)",
+        ["FastenerLength.LeastDriveAngle(FastenerJob job, Length fastener)"] = "FastenerLength.Check(FastenerJob job, Length fastener)",
+        ["FastenerLength.Evaluate(FastenerJob job, Length fastener)"] = "FastenerLength.Check(FastenerJob job, Length fastener)",
+        ["Measure.ParseLength(String text)"] = "Measure.CheckLength(String text)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);
@@ -217,7 +218,7 @@ public sealed class BadInputTable
             return checks.Single(check => PublicMembers.Name(check) == written);
         }
 
-        return checks.SingleOrDefault(check => (check.Name == "Check" + method.Name || "From" + check.Name["Check".Length..] == method.Name)
+        return checks.SingleOrDefault(check => check.Name == "Check" + method.Name
             && check.GetParameters().All(parameter => method.GetParameters().Any(own => own.Name == parameter.Name && own.ParameterType == parameter.ParameterType)));
     }
 
@@ -229,7 +230,10 @@ public sealed class BadInputTable
         /// <summary>A null where the type says that null may be; else what the rules say, else refused.</summary>
         internal bool IsTaken => Rule is null ? Hostile.MayBeNull : !Rule.IsDefault;
 
-        internal string Path => Rule?.Path ?? Parameter.Name + Hostile.Path;
+        internal string Path => Rule?.Path ?? Root + Hostile.Path;
+
+        /// <summary>The parameter; of an init accessor the member.</summary>
+        private string Root => Parameter.Member.Name.StartsWith("set_", StringComparison.Ordinal) ? Parameter.Member.Name["set_".Length..] : Parameter.Name!;
     }
 
     /// <summary>What a new public method must not do.</summary>

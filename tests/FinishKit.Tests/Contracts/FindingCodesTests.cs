@@ -15,6 +15,8 @@ public sealed partial class FindingCodesTests
     /// <summary>Areas are folders. Ids of sources are written the same way, in files of their own.</summary>
     private static readonly string[] s_areas = [.. Directory.GetDirectories(s_source).Select(static folder => Path.GetFileName(folder)).Where(static folder => char.IsUpper(folder[0]))];
 
+    private static readonly Match[] s_constants = [.. Files().SelectMany(static file => Constant().Matches(File.ReadAllText(file))).Where(static constant => IsCode(constant.Groups["code"].Value))];
+
     private static readonly (string Area, string Code, string Severity)[] s_inSource = [.. InSource()];
 
     private static readonly Dictionary<string, (string Severity, string Meaning)> s_listed = Repository.Read("docs", "findings.md").Split('\n')
@@ -46,7 +48,7 @@ public sealed partial class FindingCodesTests
         int made = 0;
         foreach (string file in Files())
         {
-            foreach (Match match in Made().Matches(File.ReadAllText(file)))
+            foreach (Match match in Made().Matches(Text(file)))
             {
                 made++;
                 Assert.True(s_inSource.Any(found => match.Groups["first"].Value.Contains("\"" + found.Code + "\"", StringComparison.Ordinal)), $"{Path.GetFileName(file)}: {match.Value}");
@@ -70,7 +72,7 @@ public sealed partial class FindingCodesTests
     {
         foreach (string file in Files())
         {
-            string text = File.ReadAllText(file);
+            string text = Text(file);
             foreach (Match match in Literal().Matches(text).Where(static match => IsCode(match.Groups[1].Value)))
             {
                 Match severity = Severities().Match(text, match.Index);
@@ -79,12 +81,27 @@ public sealed partial class FindingCodesTests
         }
     }
 
+    /// <summary>A source file with the constants that stand for codes written out.</summary>
+    private static string Text(string file)
+    {
+        string text = File.ReadAllText(file);
+        foreach (Match constant in s_constants)
+        {
+            text = Regex.Replace(text.Replace(constant.Value, string.Empty, StringComparison.Ordinal), $@"(\b\w+\.)?\b{constant.Groups["name"].Value}\b(?=,)", "\"" + constant.Groups["code"].Value + "\"");
+        }
+
+        return text;
+    }
+
     private static bool IsCode(string text) => CodeLike().IsMatch(text) && s_areas.Any(area => text.StartsWith(area.ToLowerInvariant() + "-", StringComparison.Ordinal));
 
     private static IEnumerable<string> Files() => s_areas.SelectMany(static area => Directory.EnumerateFiles(Path.Combine(s_source, area), "*.cs"));
 
     [GeneratedRegex("\"([^\"\\n]+)\"")]
     private static partial Regex Literal();
+
+    [GeneratedRegex("const string (?<name>\\w+) = \"(?<code>[^\"]+)\";")]
+    private static partial Regex Constant();
 
     [GeneratedRegex("`([^`\\n]+)`")]
     private static partial Regex Backticks();

@@ -47,7 +47,7 @@ internal static class GoodValues
         [typeof(HungMass)] = static () => new HungMass(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
         [typeof(CircularArc)] = static () => Arc.FromChordAndRise(Mm(1000), Mm(25)),
         [typeof(TipClearance)] = static () => FastenerLength.TipClearance(Mm(28.575), Mm(25.4), Mm(0.5), Angle.FromDegrees(0)),
-        [typeof(RetentionCount)] = static () => Retention.FastenersNeeded(Mass.FromKilograms(12), Force.FromNewtons(40)),
+        [typeof(RetentionCount)] = static () => Retention.FastenersNeeded(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
         [typeof(IReadOnlyList<Figure>)] = static () => new Figure[] { new("a", 1, "mm"), new("b", 2, "mm") },
         [typeof(IReadOnlyList<WorkingStep>)] = static () => new WorkingStep[] { new("sum", "a + b", "a + b", [new("a", 1, "mm"), new("b", 2, "mm")], new("c", 3, "mm"), Source.Supplied("a test")) },
         [typeof(IReadOnlyList<TolerancedLength>)] = static () => new TolerancedLength[] { Mm(12), Mm(15) },
@@ -121,7 +121,14 @@ internal static class GoodValues
     }
 
     /// <summary>An instance to call a public method on.</summary>
-    internal static object? Target(MethodBase method) => method.IsStatic || method.IsConstructor ? null : TargetOf(method.DeclaringType!);
+    internal static object? Target(MethodBase method) => method.IsStatic || method.IsConstructor ? null
+        : method.IsSpecialName ? Fresh(method.DeclaringType!)
+        : TargetOf(method.DeclaringType!);
+
+    /// <summary>One to set members of: never a row of a table, which everybody shares.</summary>
+    private static object Fresh(Type type) => type == typeof(FastenerSeries) ? new FastenerSeries("a series", FastenerKind.SmoothNail, Mm(1.2), [Mm(20), Mm(30)])
+        : type == typeof(SheetGoods) ? new SheetGoods("a sheet", Mm(15), Mm(14.6), "a family")
+        : throw new InvalidOperationException($"GoodValues has no fresh {type} to set members of: enter one.");
 
     private static object TargetOf(Type type) => type == typeof(Workings) ? FastenerLength.Choose(s_job).Explain()
         : type == typeof(Remedy) ? FastenerLength.ThinnestFurring(s_job, Mm(25.4))!

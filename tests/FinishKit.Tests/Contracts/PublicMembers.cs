@@ -30,7 +30,7 @@ internal static class PublicMembers
     internal static Type[] ResultTypes { get; } =
         [.. Calculations.Select(static method => Nullable.GetUnderlyingType(method.ReturnType) ?? method.ReturnType).Where(static type => type.Assembly == Library).Distinct()];
 
-    /// <summary>Public constructors, methods and operators that take arguments, without property accessors.</summary>
+    /// <summary>Public constructors, methods, operators and checking init accessors: what takes arguments.</summary>
     internal static MethodBase[] WithArguments { get; } =
     [
         .. Types.Where(static type => !type.IsEnum).SelectMany(static type => type.GetConstructors().Cast<MethodBase>().Concat(type.GetMethods(Declared).Where(static method => !IsAccessor(method))))
@@ -78,5 +78,7 @@ internal static class PublicMembers
         return type.IsGenericType ? type.Name[..type.Name.IndexOf('`', StringComparison.Ordinal)] + "<" + string.Join(", ", type.GetGenericArguments().Select(Short)) + ">" : type.Name;
     }
 
-    private static bool IsAccessor(MethodInfo method) => method.IsSpecialName && !method.Name.StartsWith("op_", StringComparison.Ordinal);
+    /// <summary>Accessors take no arguments of their own, except init accessors of classes that check at once; those of records are varied as members.</summary>
+    private static bool IsAccessor(MethodInfo method) =>
+        method.IsSpecialName && !method.Name.StartsWith("op_", StringComparison.Ordinal) && (!method.Name.StartsWith("set_", StringComparison.Ordinal) || IsRecord(method.DeclaringType!));
 }

@@ -31,6 +31,7 @@ internal static class Samples
             safe with { Layers = [Mm(12.7), Mm(12.7)], SetDepth = Mm(0.5) },
             safe with { Layers = [Mm(12.7), Inch("1/2")], SetDepth = Mm(0.5), LeastBite = Mm(30) },
             safe with { Layers = [Mm(1), Mm(30)], SetDepth = Mm(2.5) },
+            safe with { Layers = [Mm(12.7), Layer.Void(Mm(20))], LeastBite = Mm(0), TargetBite = Mm(0) },
             safe with { Layers = [Mm(12.7), Layer.Compressible("tape", Mm(2.25), Mm(0.75)), Mm(12.7)], DriveAngle = Angle.FromDegrees(20.5), MarginalChance = 0.01, RequiredClearance = Mm(1.5) },
             safe with { Layers = [Mm(12.7), Mm(13.5)], SetDepth = new TolerancedLength(Mm(0.5), Mm(-0.1), Mm(0.3), DeviationScope.Each) },
         ];
@@ -89,8 +90,8 @@ internal static class Samples
             yield return ($"glued {i}", Retention.FastenersNeeded(hung with { AdhesiveStrength = Pressure.FromMegapascals(0.05), AdhesiveArea = Area.FromSquareCentimeters(12.5), Rows = 3 }));
         }
 
-        yield return ("count", Retention.FastenersNeeded(Mass.FromKilograms(12.5), Force.FromNewtons(41.5)));
-        yield return ("count of none", Retention.FastenersNeeded(Mass.FromKilograms(12.5), Force.FromNewtons(0), 2.5));
+        yield return ("count", Retention.FastenersNeeded(Mass.FromKilograms(12.5), WithdrawalCapacity.Supplied(Force.FromNewtons(41.5))));
+        yield return ("count of none", Retention.FastenersNeeded(Mass.FromKilograms(12.5), WithdrawalCapacity.Supplied(Force.FromNewtons(0)), 0.5));
         yield return ("count of nothing", default(RetentionCount));
     }
 
@@ -138,7 +139,7 @@ internal static class Samples
         }
 
         yield return FormatMillimetres(Mm(1234.56), 2) + FormatInches(Mm(1234.5)) + FormatFeetAndInches(Mm(-1234.5)) + FormatDecimalInches(Mm(1234.5));
-        yield return Parse("1234.5 MM").Millimeters.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+        yield return ParseLength("1234.5 MM").Millimeters.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
     }
 
     /// <summary>Every table row and every other public value that prints.</summary>

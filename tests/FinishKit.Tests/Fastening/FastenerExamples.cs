@@ -92,8 +92,10 @@ public sealed class FastenerExamples
         #region example: FastenerLength.LeastDriveAngle
         FastenerJob job = new([Mm(12.7), Mm(12.7)], Behind.Metal, FastenerSeries.Brad18) { SetDepth = Mm(0.5) };
         DriveAngleRemedy lean = FastenerLength.LeastDriveAngle(job, Mm(25.4))!;
-        double degrees = lean.Angle.Degrees;                // 21.33: acos((25.4 - 0.5 - 0.5)/26.19375)
+        double degrees = lean.Least.Degrees;                // 21.33: acos((25.4 - 0.5 - 0.5)/26.19375)
+        Angle toSet = lean.Angle;                           // 22 degrees
         #endregion
+        Assert.Equal(22, toSet.Degrees);
         Assert.Equal(21.327004, degrees, 5e-7); // 21.32700353 by a script, rounded up to a millionth
     }
 
@@ -116,12 +118,5 @@ public sealed class FastenerExamples
         Angle angle = job.DriveAngle;                       // 45 degrees: the default through a tongue
         #endregion
         Assert.Equal(45, angle.Degrees);
-    }
-
-    /// <summary>Stands in for reading lengths as text until the library does; remove it then.</summary>
-    private static Length Inch(string text)
-    {
-        string[] parts = text.Split('/');
-        return Length.FromInches(double.Parse(parts[0], System.Globalization.CultureInfo.InvariantCulture) / double.Parse(parts[1], System.Globalization.CultureInfo.InvariantCulture));
     }
 }

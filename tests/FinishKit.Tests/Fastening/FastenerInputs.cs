@@ -29,6 +29,8 @@ public sealed class FastenerInputs
         ["deviations the wrong way round"] = (Good() with { Layers = [new TolerancedLength(Mm(12), Mm(1), Mm(-1)), Mm(15)] }, ["Layers[0].Thickness.Upper"]),
         ["least thickness below 0"] = (Good() with { Layers = [TolerancedLength.PlusMinus(Mm(1), Mm(1.000001)), Mm(15)] }, ["Layers[0].Thickness.Lower"]),
         ["compressed more than free"] = (Good() with { Layers = [Mm(12), Layer.Compressible("mat", Mm(3), Mm(3.000001)), Mm(15)] }, ["Layers[1].Compressed"]),
+        ["least compressed more than least free"] = (Good() with { Layers = [Mm(12), Layer.Compressible("mat", TolerancedLength.PlusMinus(Mm(3), Mm(1)), Mm(2.000001)), Mm(15)] }, ["Layers[1].Compressed"]),
+        ["a layer that gives and holds"] = (Good() with { Layers = [Mm(12), Layer.Compressible("mat", Mm(3), Mm(1)) with { Holds = true }, Mm(15)] }, ["Layers[1].Holds"]),
         ["compressed negative"] = (Good() with { Layers = [Mm(12), Layer.Compressible("mat", Mm(3), Mm(-1)), Mm(15)] }, ["Layers[1].Compressed"]),
         ["compressed undefined unit"] = (Good() with { Layers = [Mm(12), Layer.Compressible("mat", Mm(3), Undefined), Mm(15)] }, ["Layers[1].Compressed"]),
         ["least compressed below 0"] = (Good() with { Layers = [Mm(12), Layer.Compressible("mat", Mm(3), TolerancedLength.PlusMinus(Mm(1), Mm(2))), Mm(15)] }, ["Layers[1].Compressed.Lower"]),
@@ -175,6 +177,7 @@ public sealed class FastenerInputs
         Assert.Empty(FastenerLength.Check(most));
         Assert.Empty(FastenerLength.Check(least, Mm(1e-6)));
         Assert.Empty(FastenerLength.Check(most, Mm(500)));
+        Assert.Empty(FastenerLength.Check(Good() with { Layers = [Mm(12), Layer.Compressible("mat", TolerancedLength.PlusMinus(Mm(3), Mm(1)), Mm(2)), Mm(15)] }));
         Assert.Empty(FastenerLength.Check(most with { DriveAngle = Angle.FromRadians(Math.PI / 3) }));
         FastenerLength.Choose(least);
         FastenerLength.Choose(most);

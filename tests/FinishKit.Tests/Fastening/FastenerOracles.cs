@@ -147,7 +147,7 @@ public sealed class FastenerOracles
         Assert.Same(expected, choice.Chosen);
         Assert.Equal(trial.Job.Series.Lengths.Count, choice.Candidates.Count);
 
-        bool Safe(FastenerCandidate c) => c.WorstClearance.Millimeters >= c.RequiredClearance.Millimeters;
+        bool Safe(FastenerCandidate c) => c.WorstClearance.Millimeters >= c.RequiredClearance.Millimeters && c.WorstClearance.Millimeters > 0;
         bool Bites(FastenerCandidate c) => c.WorstBite.Millimeters >= c.LeastBite.Millimeters;
         bool Target(FastenerCandidate c) => c.Bite.Millimeters >= c.TargetBite.Millimeters;
         bool Marginal(FastenerCandidate c) => !Safe(c) && c.Behind == BehindKind.RibMetal && c.Clearance.Millimeters >= 0 && c.TouchChance <= (trial.Job.MarginalChance ?? 1e-4);
@@ -166,19 +166,26 @@ public sealed class FastenerOracles
 
         FastenerJob job = FastenerTrial.WithLayer(trial.Job, furring, trial.Job.Layers[furring] with { Compressed = null }) with { Sheets = [] };
         TolerancedLength given = job.Layers[furring].Thickness;
-        bool Safe(long nanometres) => FastenerLength.Evaluate(FastenerTrial.WithFurring(job, new TolerancedLength(Mm(nanometres / 1e6), given.Lower, given.Upper, given.Scope)), fastener).Tip == TipVerdict.Safe;
+        bool Does(long nanometres) => FastenerLength.Evaluate(FastenerTrial.WithFurring(job, new TolerancedLength(Mm(nanometres / 1e6), given.Lower, given.Upper, given.Scope)), fastener) is { Tip: TipVerdict.Safe, Hold: BiteVerdict.Bites };
 
         // From the thinnest that its own deviation lets it be to a metre.
-        long unsafeAt = (long)Math.Round(-given.Lower.Millimeters * 1e6), safeAt = 1_000_000_000;
-        Assert.True(Safe(safeAt));
-        while (safeAt - unsafeAt > 1)
+        long tooThin = (long)Math.Round(-given.Lower.Millimeters * 1e6), enough = 1_000_000_000;
+        FurringRemedy? remedy = FastenerLength.ThinnestFurring(job, fastener);
+        if (!Does(enough))
         {
-            long middle = (safeAt + unsafeAt) / 2;
-            (unsafeAt, safeAt) = Safe(middle) ? (unsafeAt, middle) : (middle, safeAt);
+            // However thick, it is too short to bite.
+            Assert.Null(remedy);
+            return;
         }
 
-        FurringRemedy remedy = FastenerLength.ThinnestFurring(job, fastener)!;
-        Assert.Equal(safeAt / 1e6, remedy.Least.Millimeters, OneStep);
+        while (enough - tooThin > 1)
+        {
+            long middle = (enough + tooThin) / 2;
+            (tooThin, enough) = Does(middle) ? (tooThin, middle) : (middle, enough);
+        }
+
+        Assert.NotNull(remedy);
+        Assert.Equal(enough / 1e6, remedy.Least.Millimeters, OneStep);
         Assert.Null(remedy.Sheet);
     }
 
@@ -195,17 +202,18 @@ public sealed class FastenerOracles
         SheetGoods? thinnest = null;
         foreach (SheetGoods sheet in SheetGoods.All)
         {
-            bool does = FastenerLength.Evaluate(FastenerTrial.WithFurring(job, sheet.Thickness), fastener).Tip == TipVerdict.Safe;
+            bool does = FastenerLength.Evaluate(FastenerTrial.WithFurring(job, sheet.Thickness), fastener) is { Tip: TipVerdict.Safe, Hold: BiteVerdict.Bites };
             if (does && (thinnest is null || sheet.Thickness.Nominal.Millimeters < thinnest.Thickness.Nominal.Millimeters))
             {
                 thinnest = sheet;
             }
         }
 
-        FurringRemedy remedy = FastenerLength.ThinnestFurring(job, fastener)!;
-        Assert.Same(thinnest, remedy.Sheet);
+        FurringRemedy? remedy = FastenerLength.ThinnestFurring(job, fastener);
+        Assert.Same(thinnest, remedy?.Sheet);
         if (thinnest is not null)
         {
+            Assert.NotNull(remedy);
             Assert.Equal(FastenerLength.Evaluate(FastenerTrial.WithFurring(job, thinnest.Thickness), fastener).ToString(), remedy.Outcome.ToString());
         }
     }
@@ -216,8 +224,9 @@ public sealed class FastenerOracles
         Length fastener = Mm(trial.Fastener.Nominal.Millimeters);
         bool Safe(double degrees) => FastenerLength.Evaluate(trial.Job with { DriveAngle = Angle.FromDegrees(degrees) }, fastener).Tip == TipVerdict.Safe;
         DriveAngleRemedy? remedy = FastenerLength.LeastDriveAngle(trial.Job, fastener);
-        if (!Safe(60))
+        if (!Safe(60) || trial.Job.Behind.Kind != BehindKind.RibMetal)
         {
+            // To the side of anything but a rib nobody measured what is there.
             Assert.Null(remedy);
             return;
         }
@@ -232,11 +241,14 @@ public sealed class FastenerOracles
         high = Safe(0) ? 0 : high;
         Assert.NotNull(remedy);
         Assert.Equal(TipVerdict.Safe, remedy.Outcome.Tip);
+        Assert.True(Safe(remedy.Least.Degrees));
         Assert.True(Safe(remedy.Angle.Degrees));
+        Assert.Equal(Math.Ceiling(remedy.Least.Degrees), remedy.Angle.Degrees);
+        Assert.Equal(FastenerLength.Evaluate(trial.Job with { DriveAngle = remedy.Angle }, fastener).Figures(), remedy.Outcome.Figures());
 
         // Half a nanometre on the grid of the clearance is dA = 0.5e-6/(L sin A); near square that is a good deal.
         double grid = high == 0 ? 0 : Math.Min(0.05, 1e-6 / (trial.Fastener.Nominal.Millimeters * Math.Sin(high * Math.PI / 180)) * 180 / Math.PI);
-        Assert.InRange(remedy.Angle.Degrees, high - 1e-9, high + 2e-6 + grid);
+        Assert.InRange(remedy.Least.Degrees, high - 1e-9, high + 2e-6 + grid);
     }
 
     private static FastenerCandidate? Extreme(FastenerChoice choice, Func<FastenerCandidate, bool> fits, bool longest)

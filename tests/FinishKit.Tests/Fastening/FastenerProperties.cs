@@ -32,6 +32,21 @@ public sealed class FastenerProperties
         }
     }
 
+    /// <summary>With no clearance asked, exact contact in the worst case is still not safe; a nanometre clear is.</summary>
+    [Property]
+    public void Contact_is_not_safe_even_where_no_clearance_is_asked(FastenerTrial trial)
+    {
+        // The gap or, where that is not enough, the head's depth takes the worst clearance to 0.
+        FastenerJob job = WithWorst(trial, 0, out double worst) with { RequiredClearance = Mm(0) };
+        double closed = Math.Min(worst, job.Behind.Distance.Least.Millimeters);
+        FastenerJob contact = FastenerTrial.WithGap(job, -closed) with { SetDepth = FastenerTrial.Shifted(job.SetDepth ?? Default(), worst - closed) };
+        FastenerCandidate at = FastenerTrial.Try(contact, trial.Fastener), clear = FastenerTrial.Try(FastenerTrial.WithGap(contact, OneStep), trial.Fastener);
+        Assert.Equal(0, at.WorstClearance.Millimeters);
+        Assert.NotEqual(TipVerdict.Safe, at.Tip);
+        Assert.Equal(OneStep, clear.WorstClearance.Millimeters);
+        Assert.Equal(TipVerdict.Safe, clear.Tip);
+    }
+
     [Property]
     public void A_worst_bite_exactly_as_asked_bites_and_a_nanometre_less_does_not(FastenerTrial trial)
     {
@@ -164,7 +179,7 @@ public sealed class FastenerProperties
     {
         double asked = trial.Candidate.RequiredClearance.Millimeters;
         FastenerCandidate stricter = FastenerTrial.Try(trial.Job with { RequiredClearance = Mm(Math.Round(asked + (more / 100.0), 6)) }, trial.Fastener);
-        Assert.True(stricter.Tip >= trial.Candidate.Tip);
+        Assert.True(stricter.Tip <= trial.Candidate.Tip);
         Assert.Equal(trial.Candidate.WorstClearance.Millimeters, stricter.WorstClearance.Millimeters);
     }
 
@@ -241,37 +256,38 @@ public sealed class FastenerProperties
 
         FastenerCandidate at = FastenerTrial.Try(trial.Job, length);
         Assert.Equal(TipVerdict.Safe, at.Tip);
-        Assert.Equal(at.RequiredClearance.Millimeters, at.WorstClearance.Millimeters, OneStep * 1.01);
+        double kept = Math.Max(OneStep, at.RequiredClearance.Millimeters);
+        Assert.Equal(kept, at.WorstClearance.Millimeters, OneStep * 1.01);
 
         // At an angle a nanometre of length is less of depth: cos 60° is a half.
         double more = trial.Job.DriveAngle.Degrees == 0 ? OneStep : 3 * OneStep;
         Assert.NotEqual(TipVerdict.Safe, FastenerTrial.Try(trial.Job, Mm(Math.Round(length.Millimeters + more, 6))).Tip);
         if (trial.Job.DriveAngle.Degrees == 0)
         {
-            Assert.Equal(at.RequiredClearance.Millimeters, at.WorstClearance.Millimeters);
+            Assert.Equal(kept, at.WorstClearance.Millimeters);
         }
     }
 
     [Property]
-    public void Furring_as_the_remedy_says_makes_the_length_safe_and_a_nanometre_less_does_not(FastenerTrial trial)
+    public void Furring_as_the_remedy_says_makes_the_length_safe_and_biting_and_a_nanometre_less_does_not(FastenerTrial trial)
     {
         Length fastener = trial.Fastener.Nominal;
         int furring = FastenerTrial.Furring(trial.Job);
-        if (furring < 0 || trial.Job.Layers[furring].Compressed is not null)
+        FastenerJob job = trial.Job with { Sheets = [] };
+        if (furring < 0 || FastenerLength.ThinnestFurring(job, fastener) is not { } remedy)
         {
             return;
         }
 
-        FastenerJob job = trial.Job with { Sheets = [] };
-        FurringRemedy remedy = FastenerLength.ThinnestFurring(job, fastener)!;
         TolerancedLength given = job.Layers[furring].Thickness;
         FastenerCandidate At(double nominal) => FastenerLength.Evaluate(FastenerTrial.WithFurring(job, new TolerancedLength(Mm(nominal), given.Lower, given.Upper, given.Scope)), fastener);
         FastenerCandidate at = At(remedy.Least.Millimeters);
-        Assert.Equal(TipVerdict.Safe, at.Tip);
+        Assert.Equal((TipVerdict.Safe, BiteVerdict.Bites), (at.Tip, at.Hold));
         Assert.Equal(at.Figures(), remedy.Outcome.Figures());
-        if (at.WorstClearance.Millimeters == at.RequiredClearance.Millimeters && remedy.Least.Millimeters + given.Lower.Millimeters > 2 * OneStep)
+        if (Math.Round(remedy.Least.Millimeters - OneStep + Math.Min(0, given.Lower.Millimeters), 6) >= OneStep)
         {
-            Assert.NotEqual(TipVerdict.Safe, At(Math.Round(remedy.Least.Millimeters - OneStep, 6)).Tip);
+            FastenerCandidate thinner = At(Math.Round(remedy.Least.Millimeters - OneStep, 6));
+            Assert.NotEqual((TipVerdict.Safe, BiteVerdict.Bites), (thinner.Tip, thinner.Hold));
         }
         else
         {
@@ -284,14 +300,15 @@ public sealed class FastenerProperties
     [Property]
     public void Sixty_degrees_exactly_are_still_a_remedy(byte board, byte ply, byte asked)
     {
-        double first = Math.Round(6 + (board / 100.0), 6), second = Math.Round(6 + (ply / 100.0), 6), required = asked / 1000.0, room = first + second - 0.5 - required;
+        double first = Math.Round(6 + (board / 100.0), 6), second = Math.Round(6 + (ply / 100.0), 6), required = asked / 1000.0, room = first + second - 0.5 - Math.Max(required, OneStep); // 0 asked: still not to touch
         FastenerJob job = new([Mm(first), Mm(second)], Behind.Metal, FastenerSeries.Brad18) { SetDepth = Mm(0.5), RequiredClearance = Mm(required) };
         TolerancedLength nail = Mm(Math.Round(room * 2, 6));
         FastenerJob at60 = job with { DriveAngle = Angle.FromDegrees(60) };
         Assert.Equal(TipVerdict.Safe, FastenerTrial.Try(at60, nail).Tip);
         DriveAngleRemedy? remedy = FastenerRemedies.DriveAngle(StackNumbers.Read(job, "job", null)!, nail);
         Assert.NotNull(remedy);
-        Assert.Equal(60, remedy.Angle.Degrees, 1e-5);
+        Assert.Equal(60, remedy.Least.Degrees, 1e-5);
+        Assert.Equal(60, remedy.Angle.Degrees);
         Assert.Equal(TipVerdict.Safe, remedy.Outcome.Tip);
         Assert.Null(FastenerRemedies.DriveAngle(StackNumbers.Read(job, "job", null)!, Mm(Math.Round((room * 2) + 0.00001, 6))));
     }
@@ -303,6 +320,91 @@ public sealed class FastenerProperties
         {
             Assert.True(candidate.Tip != TipVerdict.Marginal || candidate.Behind == BehindKind.RibMetal);
         }
+    }
+
+    /// <summary>Also with a first layer that the head may go through: sizes from under to over the deepest set.</summary>
+    [Property]
+    public void What_is_chosen_may_be_driven_and_has_no_problem(FastenerTrial trial, byte first, bool thin)
+    {
+        FastenerJob job = thin ? FastenerTrial.WithLayer(trial.Job, 0, trial.Job.Layers[0] with { Thickness = Mm((first + 1) / 100.0) }) : trial.Job;
+        FastenerChoice choice = FastenerLength.Choose(job);
+        double deepest = (job.SetDepth ?? Default()).Greatest.Millimeters;
+        bool through = deepest >= job.Layers[0].Thickness.Least.Millimeters;
+        Assert.All(choice.Candidates, candidate => Assert.Equal(through, candidate.HeadGoesThrough));
+        Assert.All(choice.Candidates, candidate => Assert.Equal(candidate.Findings.Any(static finding => finding.Severity == Severity.Problem), candidate.HasProblem));
+        Assert.All(choice.Candidates, candidate => Assert.Equal(candidate.MayBeDriven, !candidate.HasProblem));
+        if (through)
+        {
+            Assert.Null(choice.Chosen);
+            Assert.Equal("fastening-head-through", choice.Findings[0].Code);
+            Assert.All(choice.Candidates, static candidate => Assert.Equal("fastening-head-through", candidate.Findings[0].Code));
+            Assert.All(choice.Candidates, static candidate => Assert.False(candidate.MayBeDriven));
+        }
+
+        if (choice.Chosen is { } chosen)
+        {
+            Assert.True(chosen.MayBeDriven);
+            Assert.DoesNotContain(choice.Findings, static finding => finding.Severity == Severity.Problem);
+        }
+        else
+        {
+            Assert.True(choice.HasProblem);
+        }
+    }
+
+    [Property]
+    public void Every_text_that_says_safe_says_against_what(FastenerTrial trial)
+    {
+        FastenerChoice choice = FastenerLength.Choose(trial.Job);
+        string words = trial.Job.Behind.Kind switch
+        {
+            BehindKind.Wire => "a wire",
+            BehindKind.Pipe => "a pipe",
+            BehindKind.Tank => "a tank",
+            BehindKind.OuterSkin => "the outer skin",
+            _ => "the metal of a rib",
+        };
+        foreach (string text in new[]
+        {
+            choice.Findings.Select(static finding => finding.Message),
+            choice.Candidates.SelectMany(static candidate => candidate.Findings.Select(static finding => finding.Message)),
+            choice.Candidates.Select(static candidate => candidate.TipReason),
+            choice.Remedies.Select(static remedy => remedy.Text),
+            choice.Remedies.SelectMany(static remedy => remedy.Outcome.Findings.Select(static finding => finding.Message)),
+            [choice.ToString()],
+        }.SelectMany(static texts => texts))
+        {
+            Assert.True(!text.Contains("safe", StringComparison.OrdinalIgnoreCase) || text.Contains("against " + words, StringComparison.Ordinal), text);
+        }
+
+        // The remedies stand beside the findings, not in them.
+        Assert.All(choice.Findings, finding => Assert.All(choice.Remedies, remedy => Assert.DoesNotContain(remedy.Text, finding.Message, StringComparison.Ordinal)));
+    }
+
+    /// <summary>A tip that stays clear in the worst case, though short of what is asked, does not reach.</summary>
+    [Property]
+    public void A_tip_that_stays_clear_comes_too_near_and_one_that_touches_reaches(FastenerTrial trial)
+    {
+        foreach (FastenerCandidate candidate in FastenerLength.Choose(trial.Job).Candidates.Where(static candidate => candidate.Tip == TipVerdict.Reaches))
+        {
+            bool clear = candidate.WorstClearance.Millimeters > 0;
+            Assert.Equal(clear, candidate.TipReason.Contains(" comes too near ", StringComparison.Ordinal));
+            Assert.Equal(!clear, candidate.TipReason.Contains(" reaches ", StringComparison.Ordinal));
+        }
+    }
+
+    [Property]
+    public void Figures_always_have_the_same_names(FastenerTrial trial)
+    {
+        FastenerChoice choice = FastenerLength.Choose(trial.Job);
+        string[] candidate =
+        [
+            "may-be-driven", "tip-verdict", "bite-verdict", "count", "shank", "length", "side-shift", "tip-depth", "clearance", "worst-clearance", "root-sum-square-clearance", "required-clearance",
+            "touch-chance", "expected-hits", "any-hit-chance", "bite", "worst-bite", "least-bite", "target-bite",
+        ];
+        Assert.Equal(candidate, trial.Candidate.Figures().Select(static figure => figure.Name));
+        Assert.Equal(["chosen", "worst-severity", "candidates", .. candidate], choice.Figures().Select(static figure => figure.Name));
+        Assert.Equal([choice.Chosen is null ? 0 : 1, (int)choice.Findings.Max(static finding => finding.Severity), choice.Candidates.Count], choice.Figures().Take(3).Select(static figure => figure.Value));
     }
 
     [Property]
@@ -329,6 +431,7 @@ public sealed class FastenerProperties
         {
             Assert.Equal(TipVerdict.Safe, remedy.Outcome.Tip);
             Assert.Equal(BiteVerdict.Bites, remedy.Outcome.Hold);
+            Assert.True(remedy.Outcome.MayBeDriven);
             Assert.Equal(remedy.Fastener.Millimeters, remedy.Outcome.Length.Nominal.Millimeters, 1e-9);
         }
     }
@@ -371,7 +474,7 @@ public sealed class FastenerProperties
     {
         Assert.True(other.Clearance.Millimeters <= safer.Clearance.Millimeters);
         Assert.True(other.WorstClearance.Millimeters <= safer.WorstClearance.Millimeters);
-        Assert.True(other.Tip >= safer.Tip);
+        Assert.True(other.Tip <= safer.Tip);
         Assert.True(other.TouchChance >= safer.TouchChance || safer.TouchChance >= 0.5);
     }
 

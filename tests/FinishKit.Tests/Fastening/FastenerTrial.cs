@@ -20,7 +20,7 @@ public sealed class FastenerTrial
     {
         Seed = seed;
         _random = new Random(seed);
-        List<Layer> layers = [new Layer(Toleranced(3000, 15000, 800)) { Holds = Maybe(4) ? true : null }];
+        List<Layer> layers = [new Layer(Toleranced(3000, 15000, 800)) { Holds = Maybe(4) ? true : Maybe(8) ? false : null }];
         int more = _random.Next(0, 4);
         for (int i = 0; i < more; i++)
         {
@@ -62,7 +62,9 @@ public sealed class FastenerTrial
     /// <summary>One length with a tolerance of the test's own, whatever the series' table says.</summary>
     internal static FastenerCandidate Try(FastenerJob job, TolerancedLength fastener) => FastenerLength.Try(StackNumbers.Read(job, "job", null)!, fastener);
 
-    internal static bool Holds(FastenerJob job, int layer) => job.Layers[layer].Holds ?? (layer == job.Layers.Count - 1 && !job.Layers[layer].IsVoid);
+    /// <summary>As said; where nothing is said, only the last of the layers that are neither void nor give.</summary>
+    internal static bool Holds(FastenerJob job, int layer) =>
+        job.Layers[layer].Holds ?? (Solid(job.Layers[layer]) && !job.Layers.Skip(layer + 1).Any(Solid));
 
     /// <summary>The last layer that holds, or -1.</summary>
     internal static int Furring(FastenerJob job)
@@ -75,6 +77,8 @@ public sealed class FastenerTrial
 
         return furring;
     }
+
+    private static bool Solid(Layer layer) => !layer.IsVoid && layer.Compressed is null;
 
     internal static FastenerJob WithLayer(FastenerJob job, int index, Layer layer)
     {
@@ -107,7 +111,7 @@ public sealed class FastenerTrial
         {
             0 => Layer.Void(thickness),
             1 => Layer.Compressible("mat", thickness, Mm(Math.Floor(thickness.Least.Millimeters * 500) / 1000)),
-            2 => new Layer(thickness) { Compressed = Mm(Math.Floor(thickness.Least.Millimeters * 800) / 1000), Holds = true },
+            2 => new Layer(thickness) { Compressed = Mm(Math.Floor(thickness.Least.Millimeters * 800) / 1000) }, // gives, and nothing is said: it does not hold
             3 => new Layer(thickness) { Holds = true },
             _ => new Layer(thickness),
         };

@@ -35,10 +35,13 @@ public sealed class FasteningAllocation
     [Fact]
     public void Retention_of_a_mass_allocates_nothing()
     {
-        (Mass mass, Force capacity, Force none) = (Mass.FromKilograms(12), Force.FromNewtons(40), Force.FromNewtons(0));
+        (Mass mass, WithdrawalCapacity capacity, WithdrawalCapacity none) = (Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40)), default);
+        WithdrawalCapacity smooth = Withdrawal.Eurocode5SmoothNail(new CharacteristicDensity(350), Mm(1.6), Mm(25)), test = Withdrawal.HandbookNail(new SpecificGravityAt12(0.5), Mm(1.6), Mm(25));
         AllocatesNothing(() => Retention.FastenersNeeded(mass, capacity).HasProblem);
         AllocatesNothing(() => Retention.FastenersNeeded(mass, capacity, 4).HasProblem);
         AllocatesNothing(() => Retention.FastenersNeeded(mass, none).HasProblem);
+        AllocatesNothing(() => Retention.FastenersNeeded(mass, smooth).HasProblem);
+        AllocatesNothing(() => Retention.FastenersNeeded(mass, test).HasProblem);
     }
 
     private static void AllocatesNothing(Func<bool> question)

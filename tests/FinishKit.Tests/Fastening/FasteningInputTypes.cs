@@ -138,7 +138,7 @@ public sealed class FasteningInputTypes
     }
 
     [Fact]
-    public void The_last_layer_holds_unless_something_else_is_said()
+    public void The_last_solid_layer_holds_unless_something_else_is_said()
     {
         // Tip at 1 + 25.4 = 26.4: in the last layer 26.4 - 22.7 = 3.7; with the middle one besides, 10 more; with the first, 12.7 - 1 of it.
         FastenerJob Job(bool? first, bool? middle, bool? last) => new([new Layer(Mm(12.7)) { Holds = first }, new Layer(Mm(10)) { Holds = middle }, new Layer(Mm(10)) { Holds = last }], Behind.Metal, FastenerSeries.Brad18);
@@ -148,7 +148,16 @@ public sealed class FasteningInputTypes
         Assert.Equal(10, Bite(Job(null, true, false)), 1e-9);
         Assert.Equal(25.4, Bite(Job(true, true, true)), 1e-9);
         Assert.Equal(11.7, Bite(Job(true, null, false)), 1e-9);
-        Assert.Equal(0, Bite(new FastenerJob([Mm(12.7), Layer.Void(Mm(20))], Behind.Metal, FastenerSeries.Brad18)));
+
+        // A void, a tape, or both last do not hold: what is before them does. 26.4 - 12.7 = 13.7, of which the furring has 10.
+        Assert.Equal(11.7, Bite(new FastenerJob([Mm(12.7), Layer.Void(Mm(20))], Behind.Metal, FastenerSeries.Brad18)), 1e-9);
+        foreach (Layer[] after in new Layer[][] { [Layer.Void(Mm(4))], [Layer.Compressible("tape", Mm(1), Mm(0.2))], [new Layer(Mm(1)) { Compressed = Mm(0.2) }], [Layer.Compressible("tape", Mm(1), Mm(0.2)), Layer.Void(Mm(4))] })
+        {
+            Assert.Equal(10, Bite(new FastenerJob([Mm(12.7), Layer.Furring(Mm(10)), .. after], Behind.MetalAt(Mm(50)), FastenerSeries.Brad18)), 1e-9);
+        }
+
+        // Said to be no holder, the last solid one is not replaced by the one before.
+        Assert.Equal(0, Bite(Job(null, null, false)));
     }
 
     [Fact]

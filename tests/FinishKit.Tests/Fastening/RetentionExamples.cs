@@ -11,7 +11,8 @@ public sealed class RetentionExamples
     public void FastenersNeeded()
     {
         #region example: Retention.FastenersNeeded
-        RetentionCount board = Retention.FastenersNeeded(Mass.FromKilograms(12), Force.FromNewtons(40));
+        WithdrawalCapacity one = WithdrawalCapacity.Supplied(Force.FromNewtons(40));
+        RetentionCount board = Retention.FastenersNeeded(Mass.FromKilograms(12), one);
         Force load = board.Load;                            // 353.04 N: 12 kg at 3 g
         int? brads = board.Fasteners;                       // 9
         #endregion

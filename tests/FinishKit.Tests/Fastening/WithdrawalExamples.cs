@@ -85,8 +85,8 @@ public sealed class WithdrawalExamples
     public void Eurocode5SmoothNailWithItsMembers()
     {
         #region example: Withdrawal.Eurocode5SmoothNail.members
-        Eurocode5Nail ceiling = new(new CharacteristicDensity(350), Mm(2.5), Mm(5), Mm(12), Mm(30)) { PermanentLoad = true };
-        bool refused = Withdrawal.Eurocode5SmoothNail(ceiling).HasProblem; // true: no smooth nail for a permanent load
+        Eurocode5Nail ceiling = new(new CharacteristicDensity(350), Mm(2.5), Mm(5), Mm(12), Mm(30));
+        bool refused = Withdrawal.Eurocode5SmoothNail(ceiling).HasProblem; // true: no smooth nail for a permanent load, the default
         Force gust = Withdrawal.Eurocode5SmoothNail(ceiling with { PermanentLoad = false }).Force; // 183.75 N
         #endregion
         Assert.True(refused);

@@ -84,7 +84,7 @@ public sealed class WithdrawalProperties
     public bool Eurocode5_deeper_never_holds_less(PositiveInt shank, PositiveInt depth)
     {
         (double d, double p) = (Micrometres(shank, 20_000), Depth(depth));
-        Eurocode5Nail nail = new(new(350), Mm(d), Mm(2 * d), Mm(12), Mm(p));
+        Eurocode5Nail nail = new(new(350), Mm(d), Mm(2 * d), Mm(12), Mm(p)) { PermanentLoad = false };
         return Withdrawal.Eurocode5SmoothNail(nail).Force.Newtons <= Withdrawal.Eurocode5SmoothNail(nail with { PointPenetration = Mm(Math.Min(500, p + 0.5)) }).Force.Newtons + 1e-9;
     }
 

@@ -80,16 +80,16 @@ public sealed class WithdrawalTests
         WithdrawalCapacity none = Withdrawal.Eurocode5SmoothNail(s_c24, Mm(shank), Mm(8 * shank));
         Assert.Equal(0, none.Force.Newtons);
         Assert.True(none.HasProblem);
-        Assert.Equal(["fastening-eurocode5-penetration-none", "fastening-characteristic-not-design"], Codes(none));
+        Assert.Equal(["fastening-eurocode5-penetration-none", "fastening-eurocode5-short-term-only", "fastening-characteristic-not-design"], Codes(none));
 
         WithdrawalCapacity little = Withdrawal.Eurocode5SmoothNail(s_c24, Mm(shank), Mm((8 * shank) + 1e-6));
         Assert.InRange(little.Force.Newtons, double.Epsilon, 1e-3);
         Assert.False(little.HasProblem);
-        Assert.Equal(["fastening-eurocode5-penetration-short", "fastening-characteristic-not-design"], Codes(little));
+        Assert.Equal(["fastening-eurocode5-short-term-only", "fastening-eurocode5-penetration-short", "fastening-characteristic-not-design"], Codes(little));
 
         Assert.Contains("fastening-eurocode5-penetration-short", Codes(Withdrawal.Eurocode5SmoothNail(s_c24, Mm(shank), Mm((12 * shank) - 1e-6))));
         WithdrawalCapacity all = Withdrawal.Eurocode5SmoothNail(s_c24, Mm(shank), Mm(12 * shank));
-        Assert.Equal(["fastening-characteristic-not-design"], Codes(all));
+        Assert.Equal(["fastening-eurocode5-short-term-only", "fastening-characteristic-not-design"], Codes(all));
         Assert.Equal(2.45 * shank * 12 * shank, all.Force.Newtons, 1e-9);
     }
 
@@ -106,25 +106,65 @@ public sealed class WithdrawalTests
     [InlineData(40, 245)] // 20e-6 · 350² · 2.5 = 6.125 N/mm; · 40: the point governs
     [InlineData(60, 287.875)] // 6.125 · 12 + 8.575 · 5² = 73.5 + 214.375: the head governs under 367.5
     public void Eurocode5_nail_pulls_out_at_the_point_or_through_at_the_head(double pointPenetration, double newtons) =>
-        Assert.Equal(newtons, Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(pointPenetration))).Force.Newtons, 1e-9);
+        Assert.Equal(newtons, Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(pointPenetration)) { PermanentLoad = false }).Force.Newtons, 1e-9);
 
     [Fact]
     public void Eurocode5_short_penetration_cuts_the_head_side_too()
     {
         // Headless pin: f_head d² = 8.575 · 6.25 = 53.59375 governs over 153.125 at the point; at 10 d half of it is left.
-        Eurocode5Nail pin = new(s_c24, Mm(2.5), Mm(2.5), Mm(0), Mm(25));
+        Eurocode5Nail pin = new(s_c24, Mm(2.5), Mm(2.5), Mm(0), Mm(25)) { PermanentLoad = false };
         Assert.Equal(26.796875, Withdrawal.Eurocode5SmoothNail(pin).Force.Newtons, 1e-9);
     }
 
     [Fact]
     public void Eurocode5_refuses_a_smooth_nail_for_a_permanent_load()
     {
-        Eurocode5Nail nail = new() { Density = s_c24, Shank = Mm(2.5), HeadDiameter = Mm(5), HeadSideThickness = Mm(20), PointPenetration = Mm(40), PermanentLoad = true };
+        Eurocode5Nail nail = new() { Density = s_c24, Shank = Mm(2.5), HeadDiameter = Mm(5), HeadSideThickness = Mm(20), PointPenetration = Mm(40) }; // permanent unless said otherwise: what hangs in a van hangs there for good
         WithdrawalCapacity refused = Withdrawal.Eurocode5SmoothNail(nail);
         Assert.Equal(0, refused.Force.Newtons);
         Assert.True(refused.HasProblem);
         Assert.Equal(Severity.Problem, Assert.Single(refused.Findings, finding => finding.Code == "fastening-eurocode5-permanent-load").Severity);
         Assert.False(Withdrawal.Eurocode5SmoothNail(nail with { PermanentLoad = false }).HasProblem);
+    }
+
+    [Fact]
+    public void Eurocode5_plain_smooth_nail_is_for_short_terms_and_says_so()
+    {
+        WithdrawalCapacity nail = Withdrawal.Eurocode5SmoothNail(s_c24, Mm(2.5), Mm(30));
+        Assert.False(nail.HasProblem);
+        Assert.Equal(183.75, nail.Force.Newtons, 1e-9); // 2.45 · 2.5 · 30, as for a load that is not permanent
+        Finding caution = Assert.Single(nail.Findings, finding => finding.Code == "fastening-eurocode5-short-term-only");
+        Assert.Equal(Severity.Caution, caution.Severity);
+        Assert.Contains("183.75 N", caution.Message, StringComparison.Ordinal);
+
+        // Who says that the load is not permanent has answered.
+        Eurocode5Nail members = new(s_c24, Mm(2.5), Mm(5), Mm(20), Mm(30)) { PermanentLoad = false };
+        Assert.DoesNotContain("fastening-eurocode5-short-term-only", Codes(Withdrawal.Eurocode5SmoothNail(members)));
+        Assert.DoesNotContain("fastening-eurocode5-short-term-only", Codes(Withdrawal.Eurocode5SmoothNail(members with { PermanentLoad = true })));
+    }
+
+    [Theory]
+    [InlineData(1.5875)]
+    [InlineData(2.5)]
+    [InlineData(2.87)]
+    [InlineData(3.1)]
+    public void Predrilling_is_asked_below_its_thickness_and_not_from_it_on(double shank)
+    {
+        Eurocode5Nail nail = new(s_c24, Mm(shank), Mm(2 * shank), Mm(100), Mm(30));
+        Length limit = Withdrawal.Eurocode5SmoothNail(nail).PredrillBelow!.Value;
+        Assert.DoesNotContain("fastening-eurocode5-predrill", Codes(Withdrawal.Eurocode5SmoothNail(nail with { HeadSideThickness = limit })));
+        Assert.Contains("fastening-eurocode5-predrill", Codes(Withdrawal.Eurocode5SmoothNail(nail with { HeadSideThickness = Mm(limit.Millimeters - 1e-6) })));
+    }
+
+    [Fact]
+    public void A_lag_screws_least_thread_has_its_own_place_in_the_source()
+    {
+        Source lag = Withdrawal.NdsLagScrew(s_ovendry, Mm(10), Mm(30)).Findings[0].Source!, nail = Withdrawal.NdsNail(s_ovendry, Mm(10), Mm(30)).Findings[0].Source!;
+        Assert.Equal(("NDS-2018", SourceReading.Copy), (lag.Id, lag.Reading));
+        Assert.Contains("4 D", lag.Place, StringComparison.Ordinal);
+        Assert.Contains("4 D", lag.Note, StringComparison.Ordinal);
+        Assert.DoesNotContain("6 D", lag.Place + lag.Note, StringComparison.Ordinal);
+        Assert.Contains("6 D", nail.Place, StringComparison.Ordinal);
     }
 
     [Theory]
@@ -199,7 +239,7 @@ public sealed class WithdrawalTests
     [Fact]
     public void Plywood_holds_the_point_and_not_the_head()
     {
-        WithdrawalCapacity head = Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(100)));
+        WithdrawalCapacity head = Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(100)) { PermanentLoad = false });
         Assert.Equal(287.875, head.InPlywood(0.5).Force.Newtons, 1e-9); // 0.5 · 612.5 at the point is still more than the head's 287.875
         Assert.Equal(122.5, head.InPlywood(0.2).Force.Newtons, 1e-9); // 0.2 · 612.5
     }
@@ -248,7 +288,7 @@ public sealed class WithdrawalTests
     public void Every_figure_of_a_nail_with_its_members()
     {
         // 6.125 N/mm; 25 mm is 10 d: half of min(0.8 · 153.125; 287.875) = 122.5.
-        IReadOnlyList<Figure> figures = Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(25))).InPlywood().Figures();
+        IReadOnlyList<Figure> figures = Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(25)) { PermanentLoad = false }).InPlywood().Figures();
         Assert.Equal(["force", "force-per-length", "penetration", "penetration-in-diameters", "short-penetration-factor", "predrill-below", "plywood-factor"], figures.Select(f => f.Name));
         double[] expected = [61.25, 4.9, 25, 10, 0.5, 17.5, 0.8];
         for (int i = 0; i < expected.Length; i++)
@@ -266,9 +306,9 @@ public sealed class WithdrawalTests
             CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
             WithdrawalCapacity nail = Withdrawal.Eurocode5SmoothNail(s_c24, Mm(2.5), Mm(25));
             Assert.Equal("76.56 N, Eurocode 5 characteristic value", nail.ToString());
-            Assert.Contains("10 diameters", nail.Findings[0].Message, StringComparison.Ordinal);
-            Assert.Contains("counts 0.5 of", nail.Findings[0].Message, StringComparison.Ordinal);
-            Assert.Equal("smooth nail 2.5 mm, head 5.1 mm, through 12 mm, point 25.4 mm deep, 350 kg/m3, permanent load", new Eurocode5Nail(s_c24, Mm(2.5), Mm(5.1), Mm(12), Length.FromInches(1)) { PermanentLoad = true }.ToString());
+            Assert.Contains("10 diameters", nail.Findings[1].Message, StringComparison.Ordinal);
+            Assert.Contains("counts 0.5 of", nail.Findings[1].Message, StringComparison.Ordinal);
+            Assert.Equal("smooth nail 2.5 mm, head 5.1 mm, through 12 mm, point 25.4 mm deep, 350 kg/m3, permanent load", new Eurocode5Nail(s_c24, Mm(2.5), Mm(5.1), Mm(12), Length.FromInches(1)).ToString());
         }
         finally
         {
@@ -279,7 +319,7 @@ public sealed class WithdrawalTests
     [Fact]
     public void Every_method_explains_itself_in_steps_that_recompute()
     {
-        Eurocode5Nail nail = new(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(25));
+        Eurocode5Nail nail = new(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(25)) { PermanentLoad = false };
         WithdrawalCapacity[] all =
         [
             Withdrawal.NdsNail(s_ovendry, Mm(1.6), Mm(30)), Withdrawal.NdsWoodScrew(s_ovendry, Mm(4), Mm(25)), Withdrawal.NdsLagScrew(s_ovendry, Mm(8), Mm(25)),
@@ -395,7 +435,7 @@ public sealed class WithdrawalTests
         WithdrawalCapacity[] all =
         [
             Withdrawal.NdsNail(s_ovendry, Mm(1.6), Mm(5)).InPlywood(), Withdrawal.NdsLagScrew(s_ovendry, Mm(8), Mm(5)), Withdrawal.HandbookNail(s_at12, Mm(1.6), Mm(5)),
-            Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(10)) { PermanentLoad = true }),
+            Withdrawal.Eurocode5SmoothNail(new Eurocode5Nail(s_c24, Mm(2.5), Mm(5), Mm(12), Mm(10))),
             Withdrawal.Eurocode5SmoothNail(s_c24, Mm(2.5), Mm(25)), Withdrawal.Eurocode5Screw(s_c24, Mm(4), Mm(5), Angle.FromDegrees(0)),
         ];
         foreach (Finding finding in all.SelectMany(hold => hold.Findings))
