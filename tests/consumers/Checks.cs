@@ -16,6 +16,51 @@ namespace FinishKit.Consumers
             ArcFromChordAndRise();
             InputIsRefused();
             TolerancesAddUp();
+            WhichNail();
+            BadRowsDoNotStopTheBatch();
+            Withdrawals();
+            LengthsAsPeopleWriteThem();
+        }
+
+        private static void WhichNail()
+        {
+            // By hand, common practice: 12.7 + 15.875 - (0.5 + 25.4) = 2.675; into 12.7 mm furring -0.5.
+            FastenerJob job = new FastenerJob(new Layer[] { Measure.Mm(12.7), Measure.Mm(15.875) }, Behind.Metal, FastenerSeries.Brad18);
+            FastenerCandidate nail = FastenerLength.Evaluate(job, Measure.Mm(25.4));
+
+            // The default set is 1 mm: 12.7 + 15.875 - 26.4 = 2.175; worst case less 0.5 of set and 1/32 in of length.
+            Expect.Near("clearance of 25.4 mm through 12.7 and 15.875 mm, mm", 2.175, nail.Clearance.Millimeters, 1e-6);
+            Expect.Near("the same in the worst case, mm", 2.175 - 0.5 - 0.79375, nail.WorstClearance.Millimeters, 1e-6);
+            Expect.True("it is safe and may be driven", nail.Tip == TipVerdict.Safe && nail.MayBeDriven);
+
+            FastenerChoice choice = FastenerLength.Choose(new Layer[] { Layer.Board(Measure.Mm(12.7)), Layer.Furring(SheetGoods.Birch18) }, Behind.Metal, FastenerSeries.Brad18);
+            Expect.Near("the nail chosen, mm", 25.4, choice.Chosen.Length.Nominal.Millimeters, 1e-6);
+            Expect.True("the next longer one reaches", choice.NextLonger.Tip == TipVerdict.Reaches);
+
+            FastenerChoice none = FastenerLength.Choose(new Layer[] { Measure.Mm(12.7), Measure.Mm(12.7) }, Behind.Metal, FastenerSeries.Brad18);
+            Expect.True("none fits 12.7 mm furring, and a remedy is named", none.Chosen == null && none.HasProblem && none.Remedies.Count > 0);
+        }
+
+        private static void BadRowsDoNotStopTheBatch()
+        {
+            IReadOnlyList<InputProblem> problems = FastenerLength.Check(new FastenerJob(new Layer[] { Measure.Mm(-1), null }, null, FastenerSeries.Brad18));
+            Expect.Same("all problems of a bad row", "job.Layers[0].Thickness job.Layers[1] job.Behind", string.Join(" ", new List<InputProblem>(problems).ConvertAll(p => p.Parameter)));
+        }
+
+        private static void Withdrawals()
+        {
+            // By hand: 1380 psi = 9.514765 N/mm2; 9.514765 * 0.5^2.5 * 1.6 * 30 = 80.735 N.
+            Expect.Near("NDS nail, N", 80.735, Withdrawal.NdsNail(new OvendrySpecificGravity(0.5), Measure.Mm(1.6), Measure.Mm(30)).Force.Newtons, 0.001);
+            RetentionCount hung = Retention.FastenersNeeded(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40)));
+
+            // By hand: 12 * 3 * 9.80665 = 353.0394 N; over 40 N that is 8.83.
+            Expect.True("nine fasteners hold 12 kg", hung.Fasteners == 9);
+        }
+
+        private static void LengthsAsPeopleWriteThem()
+        {
+            Expect.Near("3/4 in, mm", 19.05, Measure.ParseLength("3/4 in").Millimeters, 1e-9);
+            Expect.True("1,5 mm is not guessed", !Measure.TryParseLength("1,5 mm", out Length _));
         }
 
         private static void ArcFromChordAndRise()

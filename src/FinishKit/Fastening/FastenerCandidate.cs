@@ -97,8 +97,8 @@ public sealed class FastenerCandidate
             ? TipVerdict.Marginal
             : TipVerdict.Reaches;
 
-    /// <summary>Whether it holds deep enough.</summary>
-    public BiteVerdict Hold => _numbers.WorstBite >= _stack.LeastBite ? BiteVerdict.Bites : BiteVerdict.TooLittle;
+    /// <summary>Whether it holds deep enough. In nothing that holds it never does, whatever bite is asked.</summary>
+    public BiteVerdict Hold => _stack.Furring >= 0 && _numbers.WorstBite >= _stack.LeastBite ? BiteVerdict.Bites : BiteVerdict.TooLittle;
 
     internal string BehindWords => _stack.BehindWords;
 

@@ -23,7 +23,8 @@ internal static class FastenerFindings
                 Sources.FastenerStack));
         }
 
-        if (candidate.Hold == BiteVerdict.TooLittle)
+        // Where nothing holds, that says it already, and the bite asked may be 0.
+        if (candidate.Hold == BiteVerdict.TooLittle && stack.Furring >= 0)
         {
             findings.Add(new Finding(
                 "fastening-bite-too-little",

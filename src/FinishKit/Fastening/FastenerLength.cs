@@ -166,7 +166,7 @@ public static class FastenerLength
 
     /// <summary>The longest fastener that stays safe, stocked or not.</summary>
     /// <param name="job">The job.</param>
-    /// <returns>Greatest actual length whose worst case just keeps the clearance asked, rounded down to the 1 nm grid; null if none over 0 does.</returns>
+    /// <returns>Greatest actual length whose worst case just keeps the clearance asked and does not touch, rounded down to the 1 nm grid; null if none over 0 does.</returns>
     /// <remarks>
     /// <para>Formula: L = (sum(t_min) + g_min - s_max - required)/cos theta.</para>
     /// <para>Validity: an actual length: subtract the upper length tolerance of the box for a label.</para>
@@ -181,7 +181,7 @@ public static class FastenerLength
     public static Length? LongestSafe(FastenerJob job)
     {
         StackNumbers stack = StackNumbers.Read(job, nameof(job), null)!;
-        double longest = Grid.SnapDown((stack.LeastDepth - stack.SetDepth.Greatest - stack.Required) / Math.Cos(stack.Angle));
+        double longest = Grid.SnapDown((stack.LeastDepth - stack.SetDepth.Greatest - Math.Max(stack.Required, Allowed.OneStep)) / Math.Cos(stack.Angle));
         return longest > 0 ? Door.Millimetres(longest) : null;
     }
 

@@ -155,7 +155,12 @@ public sealed class FastenerFindingsTests
     [Fact]
     public void Nothing_holds()
     {
-        FastenerChoice choice = Choose(new FastenerJob([new Layer(Mm(12.7)) { Holds = false }, Layer.Void(Mm(20))], Behind.Metal, FastenerSeries.Brad18) { LeastBite = Mm(0) });
+        // No bite is asked, and still a fastener in nothing is not one that may be driven.
+        FastenerChoice choice = Choose(new FastenerJob([new Layer(Mm(12.7)) { Holds = false }, Layer.Void(Mm(20))], Behind.Metal, FastenerSeries.Brad18) { LeastBite = Mm(0), TargetBite = Mm(0) });
+        Assert.Null(choice.Chosen);
+        Assert.Empty(choice.Remedies);
+        Assert.All(choice.Candidates, static candidate => Assert.True(candidate is { HasProblem: true, MayBeDriven: false, Hold: BiteVerdict.TooLittle }));
+        Assert.All(choice.Candidates, static candidate => Assert.DoesNotContain(candidate.Findings, static finding => finding.Code == "fastening-bite-too-little"));
         Finding finding = Single(choice, "fastening-nothing-holds");
         Assert.Equal(Severity.Problem, finding.Severity);
         Assert.All(choice.Candidates, static candidate => Assert.Contains(candidate.Findings, static finding => finding.Code == "fastening-nothing-holds"));
@@ -292,9 +297,17 @@ public sealed class FastenerFindingsTests
     [Fact]
     public void The_gravest_stand_first()
     {
-        FastenerChoice choice = Choose(Job(1.2, 5) with { Behind = Behind.Wire(Mm(0)) });
-        Assert.Equal(["fastening-none-safe", "fastening-head-through", "fastening-cavity-depth", "fastening-look-behind"], choice.Findings.Select(static finding => finding.Code));
+        FastenerJob nothing = Job(12.7, 5) with { Layers = [Mm(12.7), new Layer(Mm(5)) { Holds = false }], Behind = Behind.Wire(Mm(0)), RequiredClearance = Mm(9) };
+        FastenerChoice choice = Choose(nothing);
+        Assert.Equal(["fastening-nothing-holds", "fastening-none-safe", "fastening-cavity-depth", "fastening-look-behind"], choice.Findings.Select(static finding => finding.Code));
         Assert.True(choice.HasProblem);
+        FastenerCandidate candidate = FastenerLength.Evaluate(nothing with { Layers = [Mm(1.2), new Layer(Mm(5)) { Holds = false }] }, Mm(25.4));
+        Assert.Equal(
+            ["fastening-head-through", "fastening-nothing-holds", "fastening-tip-reaches", "fastening-clearance-lowered", "fastening-cavity-depth", "fastening-look-behind"],
+            candidate.Findings.Select(static finding => finding.Code).Where(static code => code != "fastening-bite-too-little"));
+
+        // Where the head goes through, no length is spoken of: the figures mean nothing.
+        Assert.Equal(["fastening-head-through", "fastening-cavity-depth", "fastening-look-behind"], Choose(Job(1.2, 5) with { Behind = Behind.Wire(Mm(0)) }).Findings.Select(static finding => finding.Code));
     }
 
     [Property(Arbitrary = [typeof(FastenerArbitraries)], MaxTest = 500)]

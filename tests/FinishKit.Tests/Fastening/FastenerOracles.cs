@@ -148,7 +148,7 @@ public sealed class FastenerOracles
         Assert.Equal(trial.Job.Series.Lengths.Count, choice.Candidates.Count);
 
         bool Safe(FastenerCandidate c) => c.WorstClearance.Millimeters >= c.RequiredClearance.Millimeters && c.WorstClearance.Millimeters > 0;
-        bool Bites(FastenerCandidate c) => c.WorstBite.Millimeters >= c.LeastBite.Millimeters;
+        bool Bites(FastenerCandidate c) => FastenerTrial.Furring(trial.Job) >= 0 && c.WorstBite.Millimeters >= c.LeastBite.Millimeters;
         bool Target(FastenerCandidate c) => c.Bite.Millimeters >= c.TargetBite.Millimeters;
         bool Marginal(FastenerCandidate c) => !Safe(c) && c.Behind == BehindKind.RibMetal && c.Clearance.Millimeters >= 0 && c.TouchChance <= (trial.Job.MarginalChance ?? 1e-4);
     }

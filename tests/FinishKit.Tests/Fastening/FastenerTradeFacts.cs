@@ -120,6 +120,16 @@ public sealed class FastenerTradeFacts
         Assert.NotEqual(TipVerdict.Safe, FastenerTrial.Try(job, Mm(31.2)).Tip);
     }
 
+    /// <summary>Nothing asked: 12 + 20 touches exactly and is not safe; a nanometre less is the longest that is.</summary>
+    [Fact]
+    public void The_longest_safe_length_does_not_touch_even_where_no_clearance_is_asked()
+    {
+        FastenerJob job = new([Mm(12), Mm(20)], Behind.Metal, FastenerSeries.Finish16) { SetDepth = Mm(0), RequiredClearance = Mm(0) };
+        Assert.Equal(31.999999, FastenerLength.LongestSafe(job)!.Value.Millimeters);
+        Assert.Equal(TipVerdict.Safe, FastenerTrial.Try(job, Mm(31.999999)).Tip);
+        Assert.NotEqual(TipVerdict.Safe, FastenerTrial.Try(job, Mm(32)).Tip);
+    }
+
     /// <summary>25 cos 30° = 21.6506 deep; through 12 mm the shank spends 12/cos 30° = 13.8564 and leaves 11.1436 in the strip (derived).</summary>
     [Fact]
     public void A_25_mm_nail_at_30_degrees_goes_21_65_deep_and_leaves_11_14_in_the_strip()

@@ -10,5 +10,34 @@ namespace FinishKit.Consumers.Middle
         {
             return Arc.FromChordAndRise(Measure.Mm(straightedge), Measure.Mm(gap)).Radius.Value.Millimeters;
         }
+
+        /// <summary>Nominal clearance in millimetres of a nail through a board into furring on metal; every input is set in an object initialiser.</summary>
+        public static double ClearanceInMillimetres(double board, double furring, double nail, double setDepth)
+        {
+            FastenerJob job = new FastenerJob
+            {
+                Layers = new[] { new Layer { Name = "board", Thickness = Measure.Mm(board) }, new Layer { Name = "furring", Thickness = Measure.Mm(furring), Holds = true } },
+                Behind = new Behind { Kind = BehindKind.RibMetal, Distance = Measure.Mm(0) },
+                Series = FastenerSeries.Brad18,
+                SetDepth = Measure.Mm(setDepth),
+                Count = 200,
+            };
+            return FastenerLength.Evaluate(job, Measure.Mm(nail)).Clearance.Millimeters;
+        }
+
+        /// <summary>Newtons by Eurocode 5 of a smooth nail under a load that is not permanent.</summary>
+        public static double NailInNewtons(double density, double shank, double penetration)
+        {
+            Eurocode5Nail nail = new Eurocode5Nail
+            {
+                Density = new CharacteristicDensity(density),
+                Shank = Measure.Mm(shank),
+                HeadDiameter = Measure.Mm(6),
+                HeadSideThickness = Measure.Mm(500),
+                PointPenetration = Measure.Mm(penetration),
+                PermanentLoad = false,
+            };
+            return Withdrawal.Eurocode5SmoothNail(nail).Force.Newtons;
+        }
     }
 }

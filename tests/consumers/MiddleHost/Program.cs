@@ -19,6 +19,12 @@ internal static class Program
 
         // By hand: 300² / 16 + 1.
         Expect.Near("radius through the add-in, mm", 5626, Bands.RadiusInMillimetres(300, 2), 1e-6);
+
+        // By hand, common practice: 12.7 + 15.875 - (0.5 + 25.4).
+        Expect.Near("clearance through the add-in, mm", 2.675, Bands.ClearanceInMillimetres(12.7, 15.875, 25.4, 0.5), 1e-6);
+
+        // W52, derived: 20e-6 * 350^2 = 2.45; 2.45 * 2.5 * 25 = 153.125; at 10 d half of it.
+        Expect.Near("Eurocode 5 nail through the add-in, N", 76.5625, Bands.NailInNewtons(350, 2.5, 25), 1e-9);
         Checks.All();
         return Expect.ExitCode();
     }
