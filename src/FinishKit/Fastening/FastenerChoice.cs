@@ -6,6 +6,8 @@ namespace FinishKit;
 /// <summary>Which stocked fastener fits a job, and why not the others.</summary>
 public sealed class FastenerChoice
 {
+    private const string ListWords = "at most 200 entries";
+
     /// <summary>Makes a result; hosts may build their own for tests.</summary>
     /// <param name="job">The job.</param>
     /// <param name="candidates">Every stocked length tried, shortest first.</param>
@@ -14,15 +16,16 @@ public sealed class FastenerChoice
     /// <param name="findings">What a person should know, gravest first.</param>
     /// <param name="defaultsUsed">The defaults taken.</param>
     /// <exception cref="ArgumentNullException">An argument other than <paramref name="chosen"/> is null.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">A list has more than 200 entries.</exception>
     public FastenerChoice(
         FastenerJob job, IReadOnlyList<FastenerCandidate> candidates, FastenerCandidate? chosen, IReadOnlyList<Remedy> remedies, IReadOnlyList<Finding> findings, IReadOnlyList<DefaultUsed> defaultsUsed)
     {
         Job = job ?? throw new ArgumentNullException(nameof(job));
-        Candidates = [.. candidates ?? throw new ArgumentNullException(nameof(candidates))];
+        Candidates = Copy(candidates, nameof(candidates));
         Chosen = chosen;
-        Remedies = [.. remedies ?? throw new ArgumentNullException(nameof(remedies))];
-        Findings = [.. findings ?? throw new ArgumentNullException(nameof(findings))];
-        DefaultsUsed = [.. defaultsUsed ?? throw new ArgumentNullException(nameof(defaultsUsed))];
+        Remedies = Copy(remedies, nameof(remedies));
+        Findings = Copy(findings, nameof(findings));
+        DefaultsUsed = Copy(defaultsUsed, nameof(defaultsUsed));
     }
 
     /// <summary>The job.</summary>
@@ -113,4 +116,16 @@ public sealed class FastenerChoice
     /// <summary>The choice in a line, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => Chosen is null ? $"{Job.Series?.Name}: none. {(Findings.Count > 0 ? Findings[0].Message : string.Empty)}" : $"{Job.Series?.Name}: {Chosen}";
+
+    /// <summary>A list may claim any number; none of these holds more than a series has lengths.</summary>
+    private static IReadOnlyList<T> Copy<T>(IReadOnlyList<T> list, string parameter)
+    {
+        Door.IsMissing(list, new Name(parameter), ListWords, null);
+        if (list.Count > FastenerLength.MostListed)
+        {
+            Door.Report(new InputProblem(parameter, list.Count + " entries", ListWords, isRange: true), null);
+        }
+
+        return [.. list];
+    }
 }
