@@ -32,7 +32,7 @@ internal static class BadInputRules
         Found("Withdrawal.Eurocode5Screw(*", "angleToGrain", "default", "fastening-eurocode5-screw-angle"),
         Taken("WithdrawalCapacity.Supplied(*", "force", "default", "a capacity of nothing"),
         Taken("Retention.FastenersNeeded(*", "mass|hung", "default|Mass default", "nothing hangs there: no fastener needed"),
-        Found("Retention.FastenersNeeded(*", "capacityPerFastener|hung", "default|PerFastener default", "fastening-no-capacity"),
+        Found("Retention.FastenersNeeded(*", "perFastener|hung", "default|PerFastener default", "fastening-no-capacity"),
 
         RefusedAt("hung.AdhesiveArea", "Retention.FastenersNeeded(*", "hung", "AdhesiveStrength default"),
         RefusedAt("hung.AdhesiveStrength", "Retention.FastenersNeeded(*", "hung", "AdhesiveArea default"),
@@ -84,10 +84,10 @@ internal static class BadInputRules
         Stored("new Finding(*", "values", "empty|* items|[0] default", "a carrier of a list that the maker made"),
         Stored("new WorkingStep(*", "inputs", "empty|* items|[0] default", "a carrier of a list that the maker made"),
         Stored("new Workings(*", "steps", "empty|* items|[0] null", "a carrier of a list that the maker made"),
-        Stored("new FastenerChoice(*", "candidates|remedies|findings|defaultsUsed", "empty|* items|[0] null", "a carrier of a list that the maker made"),
+        Stored("new FastenerChoice(*", "candidates|remedies|findings|defaultsUsed", "empty|[0] null", "a carrier of a list that the maker made"),
         Refused("new FastenerChoice(*", "job", "null"),
         Taken("new FastenerChoice(*", "job", "*", "a carrier: a job is checked where it is computed"),
-        Taken("new DriveAngleRemedy(*|new FurringRemedy(*|new SeriesRemedy(*", "fastener|angle|least", "*", "a carrier: the maker's figures"),
+        Taken("new DriveAngleRemedy(*", "least|angle", "default", "square to the face"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

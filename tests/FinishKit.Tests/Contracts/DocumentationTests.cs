@@ -128,7 +128,7 @@ public sealed partial class DocumentationTests
         List<string[]> examples = [.. Documentation.Members.Elements("example").Elements("code").Select(static code => Documentation.Lines(code.Value))];
         string[] unknown = [.. examples.Where(static example => !Documentation.Regions.Values.Any(region => region.SequenceEqual(example))).Select(static example => string.Join("\n", example))];
         Assert.True(unknown.Length == 0, "No region says:\n" + string.Join("\n\n", unknown));
-        Assert.Empty(Documentation.Regions.Where(region => !examples.Any(example => example.SequenceEqual(region.Value))).Select(static region => region.Key));
+        Assert.Equal(["README"], Documentation.Regions.Where(region => !examples.Any(example => example.SequenceEqual(region.Value))).Select(static region => region.Key)); // the README has a test of its own
         Assert.True(examples.Count > 30, "The documentation has lost its examples.");
     }
 

@@ -32,7 +32,7 @@ public sealed class ResultShapeTests
         Assert.False(PublicMembers.IsRecord(type), "A record prints and compares quantities wrongly.");
         if (type.IsValueType)
         {
-            Assert.True(type.IsDefined(typeof(IsReadOnlyAttribute), false));
+            Assert.Contains(type.CustomAttributes, static attribute => attribute.AttributeType.Name == "IsReadOnlyAttribute");
             Assert.True(typeof(IEquatable<>).MakeGenericType(type).IsAssignableFrom(type));
             Assert.NotNull(type.GetMethod("op_Equality"));
             Assert.NotNull(type.GetMethod("op_Inequality"));
@@ -121,7 +121,7 @@ public sealed class ResultShapeTests
     {
         Assert.True(type.IsSealed);
         Assert.NotNull(type.GetConstructor([]));
-        PropertyInfo[] required = [.. PublicMembers.InitMembers(type).Where(static property => property.IsDefined(typeof(RequiredMemberAttribute), false))];
+        PropertyInfo[] required = [.. PublicMembers.InitMembers(type).Where(static property => property.CustomAttributes.Any(static attribute => attribute.AttributeType.Name == "RequiredMemberAttribute"))];
         Assert.NotEmpty(required);
         Assert.All(PublicMembers.InitMembers(type), static property => Assert.Contains(property.SetMethod!.ReturnParameter.GetRequiredCustomModifiers(), static modifier => modifier.Name == "IsExternalInit"));
         ConstructorInfo constructor = Assert.Single(type.GetConstructors(), static constructor => constructor.CustomAttributes.Any(static attribute => attribute.AttributeType.Name == "SetsRequiredMembersAttribute"));

@@ -31,7 +31,7 @@ internal static class Samples
             safe with { Layers = [Mm(12.7), Mm(12.7)], SetDepth = Mm(0.5) },
             safe with { Layers = [Mm(12.7), Inch("1/2")], SetDepth = Mm(0.5), LeastBite = Mm(30) },
             safe with { Layers = [Mm(1), Mm(30)], SetDepth = Mm(2.5) },
-            safe with { Layers = [Mm(12.7), Layer.Void(Mm(20))], LeastBite = Mm(0), TargetBite = Mm(0) },
+            safe with { Layers = [new Layer(Mm(12.7)) { Holds = false }, Layer.Void(Mm(20))], LeastBite = Mm(0), TargetBite = Mm(0) },
             safe with { Layers = [Mm(12.7), Layer.Compressible("tape", Mm(2.25), Mm(0.75)), Mm(12.7)], DriveAngle = Angle.FromDegrees(20.5), MarginalChance = 0.01, RequiredClearance = Mm(1.5) },
             safe with { Layers = [Mm(12.7), Mm(13.5)], SetDepth = new TolerancedLength(Mm(0.5), Mm(-0.1), Mm(0.3), DeviationScope.Each) },
         ];

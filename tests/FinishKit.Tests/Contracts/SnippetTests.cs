@@ -48,7 +48,7 @@ public sealed class SnippetTests
         object cell = FastenerLength.Choose([Mm(12.7), Inch("5/8")], Behind.Metal, FastenerSeries.Brad18);
 
         // 12.7 + 15.875 - 1 - 25.4 = 2.175 at nominal; 0.5 of setting and 0.794 of length less in the worst case.
-        Assert.StartsWith("18 ga brad: 25.4 mm is safe against the metal of a rib: 2.175 mm clear at nominal sizes, in the worst case it stays 0.881 mm clear;", cell.ToString(), System.StringComparison.Ordinal);
+        Assert.StartsWith("18 ga brad: 25.4 mm is safe against the metal of a rib: 2.175 mm clear at nominal sizes, in the worst case it stays 0.881 mm clear", cell.ToString(), System.StringComparison.Ordinal);
     }
 
     [Fact]
@@ -88,7 +88,9 @@ public sealed class SnippetTests
         Assert.Equal(["layers"], refused["no furring given"].Select(static problem => problem.Parameter));
         Assert.Equal(["layers[0].Thickness", "layers[1].Thickness"], refused["thickness lost and unit lost"].Select(static problem => problem.Parameter).Distinct());
         Assert.Equal(new Figure("clearance", 2.175, "mm"), saved["wall"].Single(static figure => figure.Name == "clearance"));
-        Assert.Empty(saved["no nail fits"]); // a design, not an input: no figures of a choice, and the findings say why
+        Assert.Equal(new Figure("chosen", 1, string.Empty), saved["wall"][0]);
+        Assert.Equal(new Figure("chosen", 0, string.Empty), saved["no nail fits"][0]); // a design, not an input, that is impossible
+        Assert.Equal(new Figure("worst-severity", 2, string.Empty), saved["no nail fits"][1]);
         Assert.All(saved.Values.SelectMany(static figures => figures), static figure => Assert.True(double.IsFinite(figure.Value) && figure.Name.Length > 0));
     }
 }

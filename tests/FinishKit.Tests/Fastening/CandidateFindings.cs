@@ -75,15 +75,15 @@ public sealed class CandidateFindings
         Assert.False(furring.HasProblem);
         Assert.Equal(furring.Outcome.Explain().ToText(), furring.Explain().ToText());
 
-        // 15.875 is safe already; made just safe by thinner furring it bites no deeper.
-        Assert.True(FastenerLength.ThinnestFurring(s_job, Mm(15.875))!.HasProblem);
+        // 15.875 ends 2.881 mm behind the board in the worst case, however thick the furring: no remedy, rather than one with a problem.
+        Assert.Null(FastenerLength.ThinnestFurring(s_job, Mm(15.875)));
     }
 
     [Fact]
     public void A_choice_of_the_hosts_own_prints_whatever_it_holds()
     {
         FastenerChoice empty = new(s_job, [], null, [], [], []);
-        Assert.Equal("18 ga brad: none.", empty.ToString());
+        Assert.StartsWith("18 ga brad: none.", empty.ToString(), StringComparison.Ordinal);
         Assert.Empty(empty.Explain().Steps);
         Finding note = new("test-note", Severity.Note, "A note.", []), problem = new("test-problem", Severity.Problem, "A problem.", []);
         Assert.True(new FastenerChoice(s_job, [], null, [], [note, problem], []).HasProblem);
