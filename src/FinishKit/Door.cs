@@ -42,7 +42,7 @@ internal static class Door
     {
         AngleUnit.Degree => angle.Value,
         AngleUnit.Radian => angle.Value * (180 / Math.PI),
-        _ => Array.IndexOf(Angle.Units, angle.Unit) < 0 ? double.NaN : angle.Degrees,
+        _ => Array.IndexOf(Angle.Units, angle.Unit) < 0 ? double.NaN : IsEndless(angle.Value) ? Endless(angle.Value) : angle.Degrees,
     };
 
     internal static double Kilograms(Mass mass, string parameter, Allowed allowed, List<InputProblem>? problems)
@@ -55,7 +55,7 @@ internal static class Door
     internal static double Kilograms(Mass mass) => mass.Unit switch
     {
         MassUnit.Kilogram => mass.Value,
-        _ => Array.IndexOf(Mass.Units, mass.Unit) < 0 ? double.NaN : mass.Kilograms,
+        _ => Array.IndexOf(Mass.Units, mass.Unit) < 0 ? double.NaN : IsEndless(mass.Value) ? Endless(mass.Value) : mass.Kilograms,
     };
 
     internal static double Newtons(Force force, string parameter, Allowed allowed, List<InputProblem>? problems)
@@ -63,7 +63,7 @@ internal static class Door
         double newtons = force.Unit switch
         {
             ForceUnit.Newton => force.Value,
-            _ => Array.IndexOf(Force.Units, force.Unit) < 0 ? double.NaN : force.Newtons,
+            _ => Array.IndexOf(Force.Units, force.Unit) < 0 ? double.NaN : IsEndless(force.Value) ? Endless(force.Value) : force.Newtons,
         };
         return allowed.Holds(newtons) ? newtons : Refuse(newtons, parameter, allowed, problems);
     }
@@ -73,7 +73,7 @@ internal static class Door
         double value = density.Unit switch
         {
             DensityUnit.KilogramPerCubicMeter => density.Value,
-            _ => Array.IndexOf(Density.Units, density.Unit) < 0 ? double.NaN : density.KilogramsPerCubicMeter,
+            _ => Array.IndexOf(Density.Units, density.Unit) < 0 ? double.NaN : IsEndless(density.Value) ? Endless(density.Value) : density.KilogramsPerCubicMeter,
         };
         return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
     }
@@ -88,7 +88,7 @@ internal static class Door
     internal static double Megapascals(Pressure pressure) => pressure.Unit switch
     {
         PressureUnit.Megapascal => pressure.Value,
-        _ => Array.IndexOf(Pressure.Units, pressure.Unit) < 0 ? double.NaN : pressure.Megapascals,
+        _ => Array.IndexOf(Pressure.Units, pressure.Unit) < 0 ? double.NaN : IsEndless(pressure.Value) ? Endless(pressure.Value) : pressure.Megapascals,
     };
 
     internal static double SquareMillimetres(Area area, string parameter, Allowed allowed, List<InputProblem>? problems)
@@ -101,7 +101,7 @@ internal static class Door
     internal static double SquareMillimetres(Area area) => area.Unit switch
     {
         AreaUnit.SquareMillimeter => area.Value,
-        _ => Array.IndexOf(Area.Units, area.Unit) < 0 ? double.NaN : area.SquareMillimeters,
+        _ => Array.IndexOf(Area.Units, area.Unit) < 0 ? double.NaN : IsEndless(area.Value) ? Endless(area.Value) : area.SquareMillimeters,
     };
 
     internal static double Number(double value, string parameter, Allowed allowed, List<InputProblem>? problems) =>
@@ -133,13 +133,18 @@ internal static class Door
 
     internal static Angle Radians(double radians) => new(radians, AngleUnit.Radian);
 
+    /// <summary>Out of every range in any unit, and so large that changing the unit might overflow, which UnitsNet answers with an exception of its own.</summary>
+    private static bool IsEndless(double value) => Math.Abs(value) > 1e200;
+
+    private static double Endless(double value) => value > 0 ? double.PositiveInfinity : double.NegativeInfinity;
+
     private static double MillimetresOfOtherUnit(Length length) => length.Unit switch
     {
         LengthUnit.Inch => length.Value * 25.4,
         LengthUnit.Foot => length.Value * 304.8,
         LengthUnit.Meter => length.Value * 1000,
         LengthUnit.Centimeter => length.Value * 10,
-        _ => Array.IndexOf(Length.Units, length.Unit) < 0 ? double.NaN : length.Millimeters,
+        _ => Array.IndexOf(Length.Units, length.Unit) < 0 ? double.NaN : IsEndless(length.Value) ? Endless(length.Value) : length.Millimeters,
     };
 
     private static double Refuse(Length length, double millimetres, Name parameter, Allowed allowed, List<InputProblem>? problems)

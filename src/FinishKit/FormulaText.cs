@@ -11,6 +11,8 @@ namespace FinishKit;
 /// </summary>
 internal sealed class FormulaText
 {
+    private const int MostCharacters = 1000;
+
     private static readonly Dictionary<string, string> Functions = new(StringComparer.Ordinal)
     {
         ["Math.Sqrt"] = "sqrt",
@@ -62,6 +64,25 @@ internal sealed class FormulaText
             return figure.Name;
         });
         return new FormulaText(root, inputs);
+    }
+
+    /// <summary>Whether a printed formula can be read. Its length is limited, and with it how deep its brackets nest.</summary>
+    internal static bool IsReadable(string text)
+    {
+        if (text.Length > MostCharacters)
+        {
+            return false;
+        }
+
+        try
+        {
+            new Reader(text).ReadAll(static name => name);
+            return true;
+        }
+        catch (InvalidOperationException)
+        {
+            return false;
+        }
     }
 
     /// <summary>A printed formula with numbers in place of its symbols.</summary>

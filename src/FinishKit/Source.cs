@@ -97,9 +97,9 @@ public sealed class Source
     /// <param name="title">What is derived.</param>
     /// <param name="derivation">The derivation in one line.</param>
     /// <returns>The source.</returns>
-    /// <exception cref="ArgumentNullException"><paramref name="id"/> or <paramref name="title"/> is null.</exception>
+    /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Source Derived(string id, string title, string derivation) =>
-        new(SourceKind.Derived, id, title, null, null, null, SourceReading.NotPublished, derivation);
+        new(SourceKind.Derived, id, title, null, null, null, SourceReading.NotPublished, derivation ?? throw new ArgumentNullException(nameof(derivation)));
 
     /// <summary>A rule of the trade without a published source.</summary>
     /// <param name="id">Short stable name.</param>
@@ -107,7 +107,7 @@ public sealed class Source
     /// <returns>The source.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Source CommonPractice(string id, string rule) =>
-        new(SourceKind.CommonPractice, id, rule, null, null, null, SourceReading.NotPublished, null);
+        new(SourceKind.CommonPractice, id, rule ?? throw new ArgumentNullException(nameof(rule)), null, null, null, SourceReading.NotPublished, null);
 
     /// <summary>A stated default, chosen by judgement.</summary>
     /// <param name="id">Short stable name.</param>
@@ -115,14 +115,14 @@ public sealed class Source
     /// <returns>The source.</returns>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
     public static Source Judgement(string id, string reason) =>
-        new(SourceKind.Judgement, id, reason, null, null, null, SourceReading.NotPublished, null);
+        new(SourceKind.Judgement, id, reason ?? throw new ArgumentNullException(nameof(reason)), null, null, null, SourceReading.NotPublished, null);
 
     /// <summary>The caller's own figure.</summary>
     /// <param name="what">Where the caller has it from, in words.</param>
     /// <returns>The source.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="what"/> is null.</exception>
     public static Source Supplied(string what) =>
-        new(SourceKind.Supplied, "supplied", what, null, null, null, SourceReading.NotPublished, null);
+        new(SourceKind.Supplied, "supplied", what ?? throw new ArgumentNullException(nameof(what)), null, null, null, SourceReading.NotPublished, null);
 
     internal Source At(string? place, SourceReading reading) => new(Kind, Id, Title, Publisher, Year, place, reading, Note);
 

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 using UnitsNet;
 
 namespace FinishKit;
@@ -25,11 +26,16 @@ public enum DeviationScope
 /// </remarks>
 public readonly struct TolerancedLength : IEquatable<TolerancedLength>
 {
+    private const string ScopeWords = "Batch or Each";
+
     private static readonly Allowed s_any = new(-1e9, 1e9, "mm");
+
+    /// <summary>A deviation over a metre is a slip of the unit, whatever it is of.</summary>
+    private static readonly Allowed s_deviation = new(-1e3, 1e3, "mm");
 
     /// <summary>Makes a length with deviations.</summary>
     /// <param name="nominal">The nominal length.</param>
-    /// <param name="lower">Lower deviation, signed: -0.5 mm where the piece may be 0.5 mm under nominal.</param>
+    /// <param name="lower">Lower deviation, signed: -0.5 mm where the piece may be 0.5 mm under nominal; up to 1 m, as the upper one.</param>
     /// <param name="upper">Upper deviation, signed; not below <paramref name="lower"/>.</param>
     /// <param name="scope">Who shares the deviation.</param>
     public TolerancedLength(Length nominal, Length lower, Length upper, DeviationScope scope = DeviationScope.Batch)
@@ -91,14 +97,14 @@ public readonly struct TolerancedLength : IEquatable<TolerancedLength>
 
     /// <summary>A length with equal deviations to both sides.</summary>
     /// <param name="nominal">The nominal length.</param>
-    /// <param name="deviation">The deviation to each side, not negative.</param>
+    /// <param name="deviation">The deviation to each side [length], 0 to 1 m.</param>
     /// <param name="scope">Who shares the deviation.</param>
     /// <returns>nominal ± deviation.</returns>
-    /// <exception cref="ArgumentException"><paramref name="deviation"/> is negative or in an undefined unit.</exception>
+    /// <exception cref="ArgumentException"><paramref name="deviation"/> is negative, over 1 m or in an undefined unit, or the scope is none.</exception>
     public static TolerancedLength PlusMinus(Length nominal, Length deviation, DeviationScope scope = DeviationScope.Batch)
     {
-        double millimetres = Door.Millimetres(deviation, nameof(deviation), new Allowed(0, 1e9, "mm"), null);
-        return new(nominal, Door.Millimetres(-millimetres), Door.Millimetres(millimetres), scope);
+        double millimetres = Door.Millimetres(deviation, nameof(deviation), new Allowed(0, s_deviation.Most, "mm"), null);
+        return new(nominal, Door.Millimetres(-millimetres), Door.Millimetres(millimetres), Named(scope));
     }
 
     /// <summary>A length known by its least and greatest value, its nominal in the middle unless given.</summary>
@@ -106,13 +112,13 @@ public readonly struct TolerancedLength : IEquatable<TolerancedLength>
     /// <param name="greatest">The greatest length.</param>
     /// <param name="scope">Who shares the deviation.</param>
     /// <returns>The length.</returns>
-    /// <exception cref="ArgumentException">A length is in an undefined unit, or <paramref name="greatest"/> is below <paramref name="least"/>.</exception>
+    /// <exception cref="ArgumentException">A length is over 1000 km or in an undefined unit, <paramref name="greatest"/> is below <paramref name="least"/> or more than 2 m above it, or the scope is none.</exception>
     public static TolerancedLength Between(Length least, Length greatest, DeviationScope scope = DeviationScope.Batch)
     {
         double low = Door.Millimetres(least, nameof(least), s_any, null);
-        double high = Door.Millimetres(greatest, nameof(greatest), new Allowed(low, 1e9, "mm"), null);
+        double high = Door.Millimetres(greatest, nameof(greatest), new Allowed(low, Math.Min(s_any.Most, low + (2 * s_deviation.Most)), "mm"), null);
         double middle = Grid.Snap((low + high) / 2);
-        return new(Door.Millimetres(middle), Door.Millimetres(Grid.Snap(low - middle)), Door.Millimetres(Grid.Snap(high - middle)), scope);
+        return new(Door.Millimetres(middle), Door.Millimetres(Grid.Snap(low - middle)), Door.Millimetres(Grid.Snap(high - middle)), Named(scope));
     }
 
     /// <summary>Adds lengths end to end, both ways of counting their deviations kept: worst case and root-sum-square.</summary>
@@ -180,14 +186,35 @@ public readonly struct TolerancedLength : IEquatable<TolerancedLength>
     internal Span Read(Name name, Allowed allowed, List<InputProblem>? problems)
     {
         double nominal = Door.Millimetres(Nominal, name, allowed, problems);
-        double lower = Door.Millimetres(Lower, name.Then(".Lower"), s_any, problems);
-        double upper = Door.Millimetres(Upper, name.Then(".Upper"), s_any, problems);
+        double lower = Door.Millimetres(Lower, name.Then(".Lower"), s_deviation, problems);
+        double upper = Door.Millimetres(Upper, name.Then(".Upper"), s_deviation, problems);
         if (lower > upper)
         {
             Door.Report(new InputProblem(name.Then(".Upper").ToString(), Print.Number(upper) + " mm", $"the lower deviation, {Print.Number(lower)} mm, or more", isRange: true), problems);
         }
 
+        // An unknown scope would count in neither variance, and the chance of touching would come out as none.
+        if (!IsNamed(Scope))
+        {
+            Report(Scope, name.Then(".Scope").ToString(), problems);
+        }
+
         return new Span(nominal, lower, upper, Scope);
+    }
+
+    private static bool IsNamed(DeviationScope scope) => scope is DeviationScope.Batch or DeviationScope.Each;
+
+    private static void Report(DeviationScope scope, string parameter, List<InputProblem>? problems) =>
+        Door.Report(new InputProblem(parameter, ((int)scope).ToString(CultureInfo.InvariantCulture), ScopeWords, isRange: true), problems);
+
+    private static DeviationScope Named(DeviationScope scope)
+    {
+        if (!IsNamed(scope))
+        {
+            Report(scope, nameof(scope), null);
+        }
+
+        return scope;
     }
 
     private Span Read() => Read(new Name(nameof(TolerancedLength)), s_any, null);

@@ -15,6 +15,7 @@ public sealed class WorkingStep
     /// <param name="value">The value that comes out, named by symbol.</param>
     /// <param name="source">What the formula, or the given value, rests on.</param>
     /// <exception cref="ArgumentNullException">An argument is null.</exception>
+    /// <exception cref="ArgumentException"><paramref name="formula"/> cannot be read: then its numbers could not be put in.</exception>
     public WorkingStep(string meaning, string formula, string formulaTex, IReadOnlyList<Figure> inputs, Figure value, Source source)
     {
         Meaning = meaning ?? throw new ArgumentNullException(nameof(meaning));
@@ -23,6 +24,10 @@ public sealed class WorkingStep
         Inputs = inputs ?? throw new ArgumentNullException(nameof(inputs));
         Value = value;
         Source = source ?? throw new ArgumentNullException(nameof(source));
+        if (!IsGiven && !FormulaText.IsReadable(formula))
+        {
+            throw new InputProblem(nameof(formula), "no formula that can be read", "numbers and symbols with + - * / ^, brackets and functions, up to 1000 characters", isRange: false).ToException();
+        }
     }
 
     /// <summary>What the value is, in words.</summary>

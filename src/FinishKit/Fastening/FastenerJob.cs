@@ -132,7 +132,10 @@ public sealed record FastenerJob
 
     /// <summary>Series, layers and what is behind, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Series?.Name} through {string.Join(", ", (IEnumerable<Layer>?)Layers ?? [])}; behind: {Behind}";
+    public override string ToString() => $"{Series?.Name} through {LayersInWords}; behind: {Behind}";
+
+    /// <summary>More layers than any job may have are counted, not listed: the list may claim any number.</summary>
+    private string LayersInWords => Layers is { Count: > FastenerLength.MostLayers } many ? many.Count + " layers" : string.Join(", ", (IEnumerable<Layer>?)Layers ?? []);
 
     private static bool Same<T>(IReadOnlyList<T>? left, IReadOnlyList<T>? right)
     {

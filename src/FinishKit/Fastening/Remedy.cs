@@ -25,6 +25,16 @@ public abstract class Remedy
     /// <summary>The change in a sentence, invariant.</summary>
     public abstract string Text { get; }
 
+    /// <summary>What a person should know about the length once the change is made: the findings of <see cref="Outcome"/>.</summary>
+    public IReadOnlyList<Finding> Findings => Outcome.Findings;
+
+    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: the length is safe then, but may bite too little.</summary>
+    public bool HasProblem => Outcome.HasProblem;
+
+    /// <summary>How the figures of that length follow once the change is made.</summary>
+    /// <returns>The workings.</returns>
+    public Workings Explain() => Outcome.Explain();
+
     /// <summary>Against what, for the sentence.</summary>
     private protected string Against => $"safe against {Outcome.BehindWords} in the worst case";
 

@@ -196,7 +196,7 @@ public static class Withdrawal
         CheckSpecificGravity(specificGravity.Value, shank, threadPenetration, nameof(threadPenetration));
 
     /// <summary>The characteristic withdrawal of a smooth nail's point side by Eurocode 5, for a short-term load only.</summary>
-    /// <param name="density">Characteristic density of the holding member, 100 to 1300 kg/m3.</param>
+    /// <param name="density">Characteristic density of the holding member [density], 100 to 1300 kg/m3.</param>
     /// <param name="shank">Diameter of the shank [length], more than 0 up to 20 mm.</param>
     /// <param name="pointPenetration">Length of shank in the holding member, tip included [length], 0 to 500 mm.</param>
     /// <returns>The capacity; nothing is allocated.</returns>
@@ -269,7 +269,7 @@ public static class Withdrawal
     }
 
     /// <summary>The characteristic withdrawal of one screw by Eurocode 5.</summary>
-    /// <param name="density">Characteristic density of the holding member, 100 to 1300 kg/m3.</param>
+    /// <param name="density">Characteristic density of the holding member [density], 100 to 1300 kg/m3.</param>
     /// <param name="threadDiameter">Outer diameter of the thread [length], more than 0 up to 20 mm.</param>
     /// <param name="threadPenetration">Length of thread in the holding member [length], more than 0 up to 500 mm.</param>
     /// <param name="angleToGrain">Angle between the screw's axis and the grain [angle], 0 to 90°; 90° in side grain.</param>

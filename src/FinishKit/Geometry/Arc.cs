@@ -57,8 +57,8 @@ public static class Arc
     }
 
     /// <summary>The arc of a known circle over a chord: what gap a straightedge should show.</summary>
-    /// <param name="chord">Chord [length], more than 0, at most twice the radius.</param>
-    /// <param name="radius">Radius [length], positive where hollow to the room; up to 1 km, not 0.</param>
+    /// <param name="chord">Chord [length], more than 0 up to 1 km, at most twice the radius.</param>
+    /// <param name="radius">Radius [length], positive where hollow to the room; -1 km to 1 km, not 0.</param>
     /// <param name="pastHalfCircle">Take the longer of the two arcs over the chord.</param>
     /// <returns>The arc; nothing is allocated.</returns>
     /// <remarks>
@@ -94,8 +94,8 @@ public static class Arc
     }
 
     /// <summary>The arc of a known circle with a known rise: how long a straightedge shows that gap.</summary>
-    /// <param name="rise">Rise [length], not 0, of the radius' sign, less than twice the radius.</param>
-    /// <param name="radius">Radius [length], positive where hollow to the room; up to 1 km, not 0.</param>
+    /// <param name="rise">Rise [length], -1 km to 1 km, not 0, of the radius' sign, less than twice the radius.</param>
+    /// <param name="radius">Radius [length], positive where hollow to the room; -1 km to 1 km, not 0.</param>
     /// <returns>The arc; nothing is allocated.</returns>
     /// <remarks>
     /// <para>Formula: c = 2 sqrt(s (2 R - s)); then as from chord and rise.</para>
@@ -161,7 +161,7 @@ public static class Arc
 
     /// <summary>The arc of a known length over a chord: a flexible tape along the surface and a straightedge across it.</summary>
     /// <param name="chord">Chord [length], more than 0 up to 1 km.</param>
-    /// <param name="arcLength">Length along the surface [length], from the chord up to 100 times it.</param>
+    /// <param name="arcLength">Length along the surface [length], more than 0 up to 1 km, from the chord up to 100 times it.</param>
     /// <param name="bulging">The surface bulges into the room: rise and radius come out negative.</param>
     /// <returns>The arc; nothing is allocated.</returns>
     /// <remarks>
@@ -194,8 +194,8 @@ public static class Arc
     }
 
     /// <summary>The arc of a known length on a known circle.</summary>
-    /// <param name="radius">Radius [length], positive where hollow to the room; up to 1 km, not 0.</param>
-    /// <param name="arcLength">Length along the surface [length], more than 0, less than 358/360 of the full circle.</param>
+    /// <param name="radius">Radius [length], positive where hollow to the room; -1 km to 1 km, not 0.</param>
+    /// <param name="arcLength">Length along the surface [length], more than 0 up to 1 km, less than 358/360 of the full circle.</param>
     /// <returns>The arc; nothing is allocated.</returns>
     /// <remarks>
     /// <para>Formula: half-angle = l/(2 R); c = 2 R sin(half-angle); then as from chord and half-angle.</para>

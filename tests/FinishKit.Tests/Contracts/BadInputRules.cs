@@ -1,0 +1,127 @@
+using System;
+using System.Collections.Generic;
+using System.Text.RegularExpressions;
+
+namespace FinishKit.Tests.Contracts;
+
+/// <summary>
+/// Where bad input is not refused, and why. Patterns: <c>*</c> stands for anything, <c>|</c> for or. The first rule that covers a
+/// row decides it.
+/// </summary>
+internal static class BadInputRules
+{
+    internal static IReadOnlyList<Rule> All { get; } =
+    [
+        // Comparing
+        Taken("*.Equals(*|*.op_Equality(*|*.op_Inequality(*", "*", "*", "comparing never throws, whatever is compared"),
+
+        // Calculators: nothing, and less than nothing, where it means something
+        Taken("Arc.FromChordAndRise(*", "rise", "default|-1", "flat; bulging into the room"),
+        RefusedAt("chord", "Arc.FromChordAndRadius(*", "radius", "-1"),
+        RefusedAt("arcLength", "Arc.FromRadiusAndArcLength(*", "radius", "-1"),
+        RefusedAt("rise", "Arc.FromRiseAndRadius(*", "radius", "-1"),
+        Taken("Arc.FromChordAndHalfAngle(*", "halfAngle", "default|-1", "flat; bulging into the room"),
+        Taken("CircularArc.*", "riseError", "default", "a reading without error"),
+        Found("FastenerLength.TipClearance(*", "depthBehind", "default", "fastening-tip-touches"),
+        Taken("FastenerLength.TipClearance(*", "setDepth", "default", "a head flush with the surface"),
+        Taken("FastenerLength.TipClearance(*|BoardProfile.Layers(*|FastenerJob.ThroughBoard(*", "driveAngle", "default", "square to the face"),
+        Found("Withdrawal.Nds*", "*enetration", "default", "fastening-nds-penetration-short"),
+        Found("Withdrawal.Handbook*", "*enetration", "default", "fastening-ultimate-not-design"),
+        Found("Withdrawal.Eurocode5SmoothNail(*", "pointPenetration|nail", "default|PointPenetration default", "fastening-eurocode5-penetration-none"),
+        Found("Withdrawal.Eurocode5SmoothNail(*", "nail", "HeadSideThickness default", "fastening-eurocode5-predrill"),
+        Found("Withdrawal.Eurocode5Screw(*", "angleToGrain", "default", "fastening-eurocode5-screw-angle"),
+        Taken("WithdrawalCapacity.Supplied(*", "force", "default", "a capacity of nothing"),
+        Taken("Retention.FastenersNeeded(*", "mass|hung", "default|Mass default", "nothing hangs there: no fastener needed"),
+        Found("Retention.FastenersNeeded(*", "capacityPerFastener|hung", "default|PerFastener default", "fastening-no-capacity"),
+
+        RefusedAt("hung.AdhesiveArea", "Retention.FastenersNeeded(*", "hung", "AdhesiveStrength default"),
+        RefusedAt("hung.AdhesiveStrength", "Retention.FastenersNeeded(*", "hung", "AdhesiveArea default"),
+
+        // A job: what a member may be besides its usual value
+        Taken("FastenerLength.*", "job|layers", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("FastenerLength.*", "job|layers", "*[0] Compressed default", "a layer that gives way altogether"),
+        Taken("FastenerLength.*", "job|behind", "*Distance default", "what is behind bears on the last layer"),
+        Taken("FastenerLength.*", "job", "SetDepth default|DriveAngle default|RequiredClearance default|LeastBite default|TargetBite default|MarginalChance 0|HitsLimit 0", "zero is in the range"),
+        Taken("FastenerLength.*", "job", "Sheets empty|OtherSeries empty", "no remedy of that kind is looked for"),
+
+        // Table rows and profiles of the caller's own
+        Taken("new FastenerSeries(*|new PlywoodKind(*|new SheetGoods(*|new SpeciesCombination(*|new StrengthClass(*|new WoodSpecies(*|Layer.Compressible(*", "name|family", "empty|100,000 brackets", "a name is the caller's"),
+        Taken("FastenerSeries.set_Tolerances(*", "value", "empty", "lengths are exact"),
+        Taken("new LengthTolerance(*", "deviation", "default", "lengths are exact"),
+        Taken("*SpecificGravity*.ToDensity(*", "moistureContent", "0", "ovendry"),
+
+        // Reading and writing
+        Taken("Measure.Mm(*|Measure.Inch(Double *|Measure.Feet(*", "*", "0|10^9", "a length; the calculator checks its range"),
+        RefusedAt("inches", "Measure.Feet(*", "feet", "-1"),
+        Taken("Measure.Mm(*|Measure.Inch(Double *", "*", "-1", "a length; the calculator checks its range"),
+        Taken("Measure.Format*", "length", "default|-1", "written with its sign"),
+        Taken("Measure.Format*", "decimals", "0", "whole millimetres or inches"),
+        Taken("Measure.TryParseLength(*", "text", "*", "the answer is no"),
+
+        // Toleranced lengths
+        Taken("TolerancedLength.Between(*", "least", "default|-1", "a length may be zero or below"),
+        RefusedAt("greatest", "TolerancedLength.Between(*", "least", "10^9"),
+        Taken("TolerancedLength.PlusMinus(*", "deviation", "default", "an exact length"),
+        Taken("TolerancedLength.Sum(*", "terms", "[0] default|[0] -1|[0] 10^9", "a negative length is taken off"),
+
+        // Stored as given, so that a Check method can report it; every calculator checks it
+        Taken("new TolerancedLength(*|TolerancedLength.FromLength(*|TolerancedLength.op_Implicit(*", "*", "*", "stored unchecked: the members that compute and every calculator check it"),
+        Taken("TolerancedLength.PlusMinus(*", "nominal", "*", "stored unchecked: the members that compute and every calculator check it"),
+        Refused("Layer.Furring(SheetGoods *|Layer.Panel(*|Layer.Compressible(*", "*", "null"),
+        Taken("new Layer(*|Layer.*", "*", "*", "stored unchecked: every calculator checks it"),
+        Taken("new Behind(*|Behind.*", "*", "*", "stored unchecked: every calculator checks it"),
+        Taken("new FastenerJob(*|new HungMass(*|new Eurocode5Nail(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("new OvendrySpecificGravity(*|new SpecificGravityAt12(*|new CharacteristicDensity(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Plain carriers of what their maker says
+        Taken("new Figure(*", "*", "empty|100,000 brackets", "a carrier: the maker's text"),
+        Taken("new Figure(*", "value", "*", "a carrier: the maker's number"),
+        Taken("new DefaultUsed(*", "figure", "default", "a carrier"),
+        Taken("new Finding(*|new InputProblem(*|new WorkingStep(*|new Workings(*|Source.*", "code|message|parameter|value|allowed|meaning|formulaTex|title|id|rule|reason|derivation|what|publisher|place|note", "empty|100,000 brackets", "a carrier: the maker's text"),
+        Taken("new Finding(*", "severity", "*", "a carrier; severities may be added"),
+        Taken("Source.Published(*", "year|reading", "*", "a carrier: the maker's words"),
+        Taken("new WorkingStep(*", "value", "default", "a carrier"),
+        Stored("new Finding(*", "values", "empty|* items|[0] default", "a carrier of a list that the maker made"),
+        Stored("new WorkingStep(*", "inputs", "empty|* items|[0] default", "a carrier of a list that the maker made"),
+        Stored("new Workings(*", "steps", "empty|* items|[0] null", "a carrier of a list that the maker made"),
+        Stored("new FastenerChoice(*", "candidates|remedies|findings|defaultsUsed", "empty|* items|[0] null", "a carrier of a list that the maker made"),
+        Refused("new FastenerChoice(*", "job", "null"),
+        Taken("new FastenerChoice(*", "job", "*", "a carrier: a job is checked where it is computed"),
+        Taken("new DriveAngleRemedy(*|new FurringRemedy(*|new SeriesRemedy(*", "fastener|angle|least", "*", "a carrier: the maker's figures"),
+    ];
+
+    /// <summary>Taken, and harmless when read.</summary>
+    private static Rule Taken(string methods, string parameters, string hostiles, string why) => new(methods, parameters, hostiles, why);
+
+    /// <summary>Taken, with a finding that says what is wrong with the design.</summary>
+    private static Rule Found(string methods, string parameters, string hostiles, string code) => new(methods, parameters, hostiles, "a design, not an input, that is impossible", code);
+
+    /// <summary>Taken into a list that the host makes for itself; reading it is as good as the list.</summary>
+    private static Rule Stored(string methods, string parameters, string hostiles, string why) => new(methods, parameters, hostiles, why) { IsStoredAsGiven = true };
+
+    /// <summary>The rule after all, before a wider exception.</summary>
+    private static Rule Refused(string methods, string parameters, string hostiles) => new(methods, parameters, hostiles, "the rule") { IsDefault = true };
+
+    /// <summary>Refused, but it is another parameter that does not fit the good value of the first.</summary>
+    private static Rule RefusedAt(string path, string methods, string parameters, string hostiles) => new(methods, parameters, hostiles, "named is what does not fit to it") { IsDefault = true, Path = path };
+
+    internal sealed class Rule(string methods, string parameters, string hostiles, string why, string? code = null)
+    {
+        private readonly Regex _methods = Pattern(methods), _parameters = Pattern(parameters), _hostiles = Pattern(hostiles);
+
+        internal string? Code => code;
+
+        internal bool IsStoredAsGiven { get; init; }
+
+        internal bool IsDefault { get; init; }
+
+        internal string? Path { get; init; }
+
+        internal bool Covers(string method, string parameter, string hostile) => _methods.IsMatch(method) && _parameters.IsMatch(parameter) && _hostiles.IsMatch(hostile);
+
+        public override string ToString() => $"{methods} | {parameters} | {hostiles}: {(code is null ? "accepted" : "finding:" + code)} ({why})";
+
+        private static Regex Pattern(string text) =>
+            new("^(" + string.Join('|', Array.ConvertAll(text.Split('|'), static part => Regex.Escape(part).Replace("\\*", ".*", StringComparison.Ordinal))) + ")$", RegexOptions.CultureInvariant | RegexOptions.Singleline);
+    }
+}

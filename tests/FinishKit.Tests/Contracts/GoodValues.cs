@@ -1,0 +1,136 @@
+using System;
+using System.Collections.Generic;
+using System.Reflection;
+using UnitsNet;
+using static FinishKit.Measure;
+
+namespace FinishKit.Tests.Contracts;
+
+/// <summary>
+/// An argument that is good for every parameter of the public surface: by its name where the name asks for something of its own,
+/// else by its type. A parameter of a type that is not here fails the tests, so that a new public method is entered.
+/// </summary>
+internal static class GoodValues
+{
+    private static readonly FastenerJob s_job = new([Mm(12.7), Mm(15.875)], Behind.Metal, FastenerSeries.Brad18);
+
+    private static readonly Dictionary<Type, Func<object>> s_byType = new()
+    {
+        [typeof(bool)] = static () => false,
+        [typeof(double)] = static () => 0.5,
+        [typeof(int)] = static () => 4,
+        [typeof(string)] = static () => "some words",
+        [typeof(object)] = static () => "an object",
+        [typeof(Length)] = static () => Mm(15),
+        [typeof(Angle)] = static () => Angle.FromDegrees(30),
+        [typeof(Mass)] = static () => Mass.FromKilograms(12),
+        [typeof(Force)] = static () => Force.FromNewtons(40),
+        [typeof(Density)] = static () => Density.FromKilogramsPerCubicMeter(600),
+        [typeof(Pressure)] = static () => Pressure.FromMegapascals(0.1),
+        [typeof(Area)] = static () => Area.FromSquareMillimeters(1000),
+        [typeof(TolerancedLength)] = static () => TolerancedLength.PlusMinus(Mm(12), Mm(0.5)),
+        [typeof(OvendrySpecificGravity)] = static () => new OvendrySpecificGravity(0.5),
+        [typeof(SpecificGravityAt12)] = static () => new SpecificGravityAt12(0.5),
+        [typeof(CharacteristicDensity)] = static () => new CharacteristicDensity(350),
+        [typeof(Figure)] = static () => new Figure("c", 3, "mm"),
+        [typeof(Source)] = static () => Source.Supplied("a test"),
+        [typeof(Layer)] = static () => new Layer(Mm(12)),
+        [typeof(Behind)] = static () => Behind.Wire(Mm(40)),
+        [typeof(FastenerSeries)] = static () => FastenerSeries.Brad18,
+        [typeof(SheetGoods)] = static () => SheetGoods.Birch15,
+        [typeof(BoardProfile)] = static () => BoardProfile.TongueAndGroove(Mm(12.7), Mm(4), Mm(4)),
+        [typeof(FastenerJob)] = static () => s_job,
+        [typeof(FastenerCandidate)] = static () => FastenerLength.Evaluate(s_job, Mm(25.4)),
+        [typeof(FastenerChoice)] = static () => FastenerLength.Choose(s_job),
+        [typeof(Eurocode5Nail)] = static () => new Eurocode5Nail(new CharacteristicDensity(350), Mm(2.5), Mm(5), Mm(12), Mm(30)),
+        [typeof(WithdrawalCapacity)] = static () => WithdrawalCapacity.Supplied(Force.FromNewtons(40)),
+        [typeof(HungMass)] = static () => new HungMass(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
+        [typeof(CircularArc)] = static () => Arc.FromChordAndRise(Mm(1000), Mm(25)),
+        [typeof(TipClearance)] = static () => FastenerLength.TipClearance(Mm(28.575), Mm(25.4), Mm(0.5), Angle.FromDegrees(0)),
+        [typeof(RetentionCount)] = static () => Retention.FastenersNeeded(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
+        [typeof(IReadOnlyList<Figure>)] = static () => new Figure[] { new("a", 1, "mm"), new("b", 2, "mm") },
+        [typeof(IReadOnlyList<WorkingStep>)] = static () => new WorkingStep[] { new("sum", "a + b", "a + b", [new("a", 1, "mm"), new("b", 2, "mm")], new("c", 3, "mm"), Source.Supplied("a test")) },
+        [typeof(IReadOnlyList<TolerancedLength>)] = static () => new TolerancedLength[] { Mm(12), Mm(15) },
+        [typeof(IReadOnlyList<Layer>)] = static () => new Layer[] { Mm(12.7), Mm(15.875) },
+        [typeof(IReadOnlyList<Length>)] = static () => new[] { Mm(20), Mm(30) },
+        [typeof(IReadOnlyList<LengthTolerance>)] = static () => new LengthTolerance[] { new(Mm(25), Mm(0.5)), new(Mm(50), Mm(1)) },
+        [typeof(IReadOnlyList<SheetGoods>)] = static () => new[] { SheetGoods.Birch15, SheetGoods.Birch18 },
+        [typeof(IReadOnlyList<FastenerSeries>)] = static () => new[] { FastenerSeries.Pin23, FastenerSeries.Brad18 },
+        [typeof(IReadOnlyList<FastenerCandidate>)] = static () => new[] { FastenerLength.Evaluate(s_job, Mm(25.4)) },
+        [typeof(IReadOnlyList<Remedy>)] = static () => Array.Empty<Remedy>(),
+        [typeof(IReadOnlyList<Finding>)] = static () => Array.Empty<Finding>(),
+        [typeof(IReadOnlyList<DefaultUsed>)] = static () => Array.Empty<DefaultUsed>(),
+    };
+
+    /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
+    private static readonly Dictionary<string, object> s_byName = new(StringComparer.Ordinal)
+    {
+        ["Arc.chord"] = Mm(300),
+        ["Arc.rise"] = Mm(20),
+        ["Arc.radius"] = Mm(5000),
+        ["Arc.arcLength"] = Mm(310),
+        ["BoardProfile.tongue"] = (TolerancedLength)Mm(4),
+        ["BoardProfile.backShoulder"] = (TolerancedLength)Mm(4),
+        ["BoardProfile.overLap"] = (TolerancedLength)Mm(6),
+        ["BoardProfile.underLap"] = (TolerancedLength)Mm(6),
+        ["FastenerSeries.shank"] = Mm(1.2),
+        ["FastenerSeries.name"] = "18 ga brad",
+        ["FastenerSeries.number"] = 8,
+        ["Layer.compressed"] = (TolerancedLength)Mm(1),
+        ["LengthTolerance.deviation"] = Mm(0.5),
+        ["Measure.text"] = "19 mm",
+        ["Measure.inches"] = "5/8",
+        ["PlywoodKind.name"] = PlywoodKind.All[0].Name,
+        ["SheetGoods.name"] = "15 mm birch plywood sanded",
+        ["SpeciesCombination.name"] = SpeciesCombination.All[0].Name,
+        ["StrengthClass.name"] = StrengthClass.All[0].Name,
+        ["TolerancedLength.least"] = Mm(14),
+        ["TolerancedLength.greatest"] = Mm(15),
+        ["TolerancedLength.lower"] = Mm(-0.5),
+        ["TolerancedLength.upper"] = Mm(0.5),
+        ["WorkingStep.formula"] = "a + b",
+        ["WoodSpecies.name"] = WoodSpecies.All[0].Name,
+        ["CharacteristicDensity.kilogramsPerCubicMetre"] = 350.0,
+        ["FastenerLength.setDepth"] = Mm(1),
+        ["Withdrawal.shank"] = Mm(2.5),
+        ["Withdrawal.penetration"] = Mm(30),
+        ["Withdrawal.pointPenetration"] = Mm(30),
+        ["Withdrawal.threadDiameter"] = Mm(6),
+        ["Withdrawal.threadPenetration"] = Mm(40),
+    };
+
+    internal static object Of(MethodBase method, ParameterInfo parameter)
+    {
+        Type type = Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType;
+        return s_byName.TryGetValue(method.DeclaringType!.Name + "." + parameter.Name, out object? named) && type.IsInstanceOfType(named)
+            ? named
+            : Of(parameter.ParameterType);
+    }
+
+    internal static object Of(Type type)
+    {
+        Type value = Nullable.GetUnderlyingType(type) ?? type;
+        if (value.IsEnum)
+        {
+            return Enum.GetValues(value).GetValue(0)!;
+        }
+
+        return s_byType.TryGetValue(value, out Func<object>? make)
+            ? make()
+            : throw new InvalidOperationException($"GoodValues has no good value of {type}: enter one, so that the table of bad input covers what takes it.");
+    }
+
+    /// <summary>An instance to call a public method on.</summary>
+    internal static object? Target(MethodBase method) => method.IsStatic || method.IsConstructor ? null
+        : method.IsSpecialName ? Fresh(method.DeclaringType!)
+        : TargetOf(method.DeclaringType!);
+
+    /// <summary>One to set members of: never a row of a table, which everybody shares.</summary>
+    private static object Fresh(Type type) => type == typeof(FastenerSeries) ? new FastenerSeries("a series", FastenerKind.SmoothNail, Mm(1.2), [Mm(20), Mm(30)])
+        : type == typeof(SheetGoods) ? new SheetGoods("a sheet", Mm(15), Mm(14.6), "a family")
+        : throw new InvalidOperationException($"GoodValues has no fresh {type} to set members of: enter one.");
+
+    private static object TargetOf(Type type) => type == typeof(Workings) ? FastenerLength.Choose(s_job).Explain()
+        : type == typeof(Remedy) ? FastenerLength.ThinnestFurring(s_job, Mm(25.4))!
+        : Of(type);
+}

@@ -1,0 +1,168 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Reflection;
+using UnitsNet;
+using UnitsNet.Units;
+using static FinishKit.Measure;
+
+namespace FinishKit.Tests.Contracts;
+
+/// <summary>Results of every calculator, plain ones and troubled ones, and all the text they give.</summary>
+internal static class Samples
+{
+    internal static IEnumerable<(string Name, object Result)> Results()
+    {
+        yield return ("hollow arc", Arc.FromChordAndRise(Mm(1000), Mm(12.345)));
+        yield return ("flat arc", Arc.FromChordAndRise(Mm(1000), Mm(0)));
+        yield return ("uncertain arc", Arc.FromChordAndRise(Inch(12), Mm(-2.5)));
+        yield return ("tiny arc", Arc.FromChordAndRise(Mm(1), Mm(0.6)));
+        yield return ("tiny circle past its half", Arc.FromChordAndRise(Mm(0.5), Mm(1.5)));
+        yield return ("arc of no length", default(CircularArc));
+        yield return ("arc by radius", Arc.FromChordAndRadius(Mm(300), Mm(5000), pastHalfCircle: true));
+        yield return ("arc by length", Arc.FromChordAndArcLength(Mm(300), Mm(310), bulging: true));
+
+        FastenerJob safe = new([Layer.Board(Mm(12.7)), Layer.Furring(SheetGoods.Birch15)], Behind.Metal, FastenerSeries.Brad18) { Count = 1234 };
+        FastenerJob[] jobs =
+        [
+            safe,
+            safe with { Behind = Behind.Wire(TolerancedLength.PlusMinus(Mm(40.5), Mm(5))), HitsLimit = 0 },
+            safe with { Layers = [Mm(4), Mm(4)] },
+            safe with { Layers = [Mm(12.7), Mm(12.7)], SetDepth = Mm(0.5) },
+            safe with { Layers = [Mm(12.7), Inch("1/2")], SetDepth = Mm(0.5), LeastBite = Mm(30) },
+            safe with { Layers = [Mm(1), Mm(30)], SetDepth = Mm(2.5) },
+            safe with { Layers = [Mm(12.7), Layer.Void(Mm(20))], LeastBite = Mm(0), TargetBite = Mm(0) },
+            safe with { Layers = [Mm(12.7), Layer.Compressible("tape", Mm(2.25), Mm(0.75)), Mm(12.7)], DriveAngle = Angle.FromDegrees(20.5), MarginalChance = 0.01, RequiredClearance = Mm(1.5) },
+            safe with { Layers = [Mm(12.7), Mm(13.5)], SetDepth = new TolerancedLength(Mm(0.5), Mm(-0.1), Mm(0.3), DeviationScope.Each) },
+        ];
+        for (int i = 0; i < jobs.Length; i++)
+        {
+            FastenerChoice choice = FastenerLength.Choose(jobs[i]);
+            yield return ($"choice {i}", choice);
+            foreach (FastenerCandidate candidate in choice.Candidates)
+            {
+                yield return ($"candidate {i} {candidate.Length}", candidate);
+            }
+
+            if (FastenerLength.ThinnestFurring(jobs[i], Mm(25.4)) is { } furring)
+            {
+                yield return ($"furring {i}", furring);
+            }
+
+            if (FastenerLength.LeastDriveAngle(jobs[i], Mm(25.4)) is { } lean)
+            {
+                yield return ($"lean {i}", lean);
+            }
+        }
+
+        yield return ("tip clear", FastenerLength.TipClearance(Mm(28.575), Mm(25.4), Mm(0.5), Angle.FromDegrees(12.5)));
+        yield return ("tip past", FastenerLength.TipClearance(Mm(20), Mm(25.4), Mm(0.5), Angle.FromDegrees(0)));
+        yield return ("no tip", default(TipClearance));
+
+        OvendrySpecificGravity oven = new(0.49);
+        SpecificGravityAt12 at12 = new(0.42);
+        CharacteristicDensity density = new(350.5);
+        Eurocode5Nail nail = new(density, Mm(2.5), Mm(5.5), Mm(12.5), Mm(27.5)) { HoldingThickness = Mm(15) };
+        WithdrawalCapacity[] capacities =
+        [
+            Withdrawal.NdsNail(oven, Mm(1.25), Mm(12.5)),
+            Withdrawal.NdsNail(oven, Mm(1.25), Mm(3.5)),
+            Withdrawal.NdsWoodScrew(oven, Mm(4.1), Mm(25.5)),
+            Withdrawal.NdsLagScrew(oven, Mm(6.35), Mm(40.5)).InPlywood(),
+            Withdrawal.HandbookNail(at12, Mm(1.6), Mm(25.5)),
+            Withdrawal.HandbookWoodScrew(at12, Mm(4.1), Mm(25.5)),
+            Withdrawal.HandbookLagScrew(at12, Mm(6.35), Mm(40.5)).InPlywood(0.75),
+            Withdrawal.Eurocode5SmoothNail(density, Mm(2.5), Mm(25)),
+            Withdrawal.Eurocode5SmoothNail(density, Mm(2.5), Mm(12.5)),
+            Withdrawal.Eurocode5SmoothNail(nail),
+            Withdrawal.Eurocode5SmoothNail(nail with { PermanentLoad = true }),
+            Withdrawal.Eurocode5Screw(density, Mm(4.5), Mm(20.5), Angle.FromDegrees(22.5)),
+            Withdrawal.Eurocode5Screw(density, Mm(6), Mm(40), Angle.FromDegrees(90)),
+            WithdrawalCapacity.Supplied(Force.FromNewtons(41.5)),
+            default,
+        ];
+        for (int i = 0; i < capacities.Length; i++)
+        {
+            yield return ($"capacity {i}", capacities[i]);
+            HungMass hung = new(Mass.FromKilograms(12.5), capacities[i]) { RunLength = Mm(2500.5) };
+            yield return ($"hung {i}", Retention.FastenersNeeded(hung));
+            yield return ($"hung by one {i}", Retention.FastenersNeeded(hung with { Fasteners = 1, Acceleration = 6.5, DesignFactor = 0.55 }));
+            yield return ($"glued {i}", Retention.FastenersNeeded(hung with { AdhesiveStrength = Pressure.FromMegapascals(0.05), AdhesiveArea = Area.FromSquareCentimeters(12.5), Rows = 3 }));
+        }
+
+        yield return ("count", Retention.FastenersNeeded(Mass.FromKilograms(12.5), WithdrawalCapacity.Supplied(Force.FromNewtons(41.5))));
+        yield return ("count of none", Retention.FastenersNeeded(Mass.FromKilograms(12.5), WithdrawalCapacity.Supplied(Force.FromNewtons(0)), 0.5));
+        yield return ("count of nothing", default(RetentionCount));
+    }
+
+    internal static IEnumerable<string> Texts()
+    {
+        foreach ((string name, object result) in Results())
+        {
+            yield return name + ": " + result;
+            Type type = result.GetType();
+            foreach (object figure in (IEnumerable<Figure>)type.GetMethod("Figures", [])!.Invoke(result, null)!)
+            {
+                yield return name + ": " + figure;
+            }
+
+            Workings workings = (Workings)type.GetMethod("Explain", [])!.Invoke(result, null)!;
+            yield return workings.ToText();
+            yield return workings.ToMarkdown();
+            foreach (Finding finding in (IEnumerable<Finding>)type.GetProperty("Findings")!.GetValue(result)!)
+            {
+                yield return name + ": " + finding;
+                foreach (Figure value in finding.Values)
+                {
+                    yield return value.ToString();
+                }
+            }
+
+            if (type.GetProperty("DefaultsUsed")?.GetValue(result) is IEnumerable<DefaultUsed> defaults)
+            {
+                foreach (DefaultUsed used in defaults)
+                {
+                    yield return used.ToString();
+                }
+            }
+        }
+
+        foreach (object given in Inputs())
+        {
+            yield return given.ToString()!;
+        }
+
+        // Problems too are written without regard to the culture.
+        foreach (InputProblem problem in FastenerLength.CheckTipClearance(Mm(-1234.5), Mm(1234567.5), new Length(1.5, (LengthUnit)999), Angle.FromDegrees(61.5)))
+        {
+            yield return problem.Message;
+        }
+
+        yield return FormatMillimetres(Mm(1234.56), 2) + FormatInches(Mm(1234.5)) + FormatFeetAndInches(Mm(-1234.5)) + FormatDecimalInches(Mm(1234.5));
+        yield return ParseLength("1234.5 MM").Millimeters.ToString("R", System.Globalization.CultureInfo.InvariantCulture);
+    }
+
+    /// <summary>Every table row and every other public value that prints.</summary>
+    private static IEnumerable<object> Inputs()
+    {
+        foreach (PropertyInfo property in PublicMembers.Types.SelectMany(static type => type.GetProperties(BindingFlags.Public | BindingFlags.Static | BindingFlags.DeclaredOnly)))
+        {
+            object value = property.GetValue(null)!;
+            foreach (object item in value is IEnumerable<object> list ? list : [value])
+            {
+                yield return item;
+            }
+        }
+
+        foreach (Type record in PublicMembers.InputRecords)
+        {
+            yield return GoodValues.Of(record);
+        }
+
+        yield return TolerancedLength.Sum([Mm(12.7), TolerancedLength.PlusMinus(Mm(15.1), Mm(0.25))]);
+        yield return new OvendrySpecificGravity(0.545);
+        yield return new SpecificGravityAt12(0.545);
+        yield return new CharacteristicDensity(350.25);
+        yield return BoardProfile.TongueAndGroove(Mm(12.7), Mm(4.5), Mm(4.5));
+    }
+}
