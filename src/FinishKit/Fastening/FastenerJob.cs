@@ -88,7 +88,7 @@ public sealed record FastenerJob
     /// <summary>Sheets that furring could be ripped from, at most 200, for the remedy. Default: the family of the furring's own sheet, else birch plywood.</summary>
     public IReadOnlyList<SheetGoods>? Sheets { get; init; }
 
-    /// <summary>Other series to look in for a remedy, at most 200; thinner ones of the same kind count. Default: <see cref="FastenerSeries.All"/>.</summary>
+    /// <summary>Other series to look in for a remedy, at most 200; thinner ones of the same kind count, headless ones only in place of headless ones. Default: <see cref="FastenerSeries.All"/>.</summary>
     public IReadOnlyList<FastenerSeries>? OtherSeries { get; init; }
 
     /// <summary>Whether the drive angle is the default for the way of nailing.</summary>

@@ -185,12 +185,12 @@ public static class FastenerLength
         return longest > 0 ? Door.Millimetres(longest) : null;
     }
 
-    /// <summary>The thinnest furring that makes a named length safe, exact and as the next stocked sheet at its actual size.</summary>
+    /// <summary>The thinnest furring at which a named length is safe and bites, exact and as the next sheet at its actual size.</summary>
     /// <param name="job">The job; the last layer that holds is the furring.</param>
     /// <param name="fastener">The length [length], more than 0 up to 500 mm.</param>
-    /// <returns>The remedy; null where no layer holds or more than 1 m would be needed. Thinner than given where the length is safe already.</returns>
+    /// <returns>The remedy; null where no layer holds, more than 1 m would be needed, or no thickness lets the length bite. Thinner than given where that is enough.</returns>
     /// <remarks>
-    /// <para>Formula: t = t_given + required - worst-case clearance; a sheet does where its least actual thickness does.</para>
+    /// <para>Formula: t = t_given + required - worst-case clearance, or more where the bite needs it; a sheet does where its least actual thickness does.</para>
     /// <para>Validity: the furring does not compress.</para>
     /// <para>Source: fastening-stack (derived).</para>
     /// </remarks>
@@ -212,7 +212,7 @@ public static class FastenerLength
     /// <summary>The least angle from square at which a named length is safe.</summary>
     /// <param name="job">The job; its own drive angle is not considered.</param>
     /// <param name="fastener">The length [length], more than 0 up to 500 mm.</param>
-    /// <returns>The remedy; null where 60° does not do.</returns>
+    /// <returns>The remedy; null where 60° does not do, and toward anything but the metal of a rib: the tip moves to the side, where nobody measured.</returns>
     /// <remarks>
     /// <para>Formula: cos theta = (sum(t_min) + g_min - s_max - required)/L_max.</para>
     /// <para>Validity: 0° to 60°; the head must seat and the point enter at that angle.</para>

@@ -30,7 +30,7 @@ public sealed record Layer
     /// <summary>Thickness when squeezed; null for a layer that does not give. For clearance this is the one against you, for bite the free one.</summary>
     public TolerancedLength? Compressed { get; init; }
 
-    /// <summary>Whether the layer holds the fastener. Null: the last layer holds, the others do not.</summary>
+    /// <summary>Whether the layer holds the fastener. Null: the last layer that is neither a void nor gives holds, the others do not. A layer that gives cannot hold.</summary>
     public bool? Holds { get; init; }
 
     /// <summary>Whether there is nothing there: the fastener crosses it, the head cannot seat on it and it cannot hold.</summary>
