@@ -16,8 +16,18 @@ internal static class WorkingsCheck
     /// <summary>Everything a printed formula may call, and what the evaluator calls it.</summary>
     private static readonly Dictionary<string, string> s_functions = new(StringComparer.Ordinal)
     {
-        ["sqrt"] = "Sqrt", ["abs"] = "Abs", ["min"] = "Min", ["max"] = "Max", ["sin"] = "Sin", ["cos"] = "Cos", ["tan"] = "Tan",
-        ["asin"] = "Asin", ["acos"] = "Acos", ["atan"] = "Atan", ["Phi"] = "Phi", ["ceilratio"] = "ceilratio",
+        ["sqrt"] = "Sqrt",
+        ["abs"] = "Abs",
+        ["min"] = "Min",
+        ["max"] = "Max",
+        ["sin"] = "Sin",
+        ["cos"] = "Cos",
+        ["tan"] = "Tan",
+        ["asin"] = "Asin",
+        ["acos"] = "Acos",
+        ["atan"] = "Atan",
+        ["Phi"] = "Phi",
+        ["ceilratio"] = "ceilratio",
     };
 
     /// <summary>Recomputes every step, to a relative 1e-9; at least one step must be computed rather than given.</summary>

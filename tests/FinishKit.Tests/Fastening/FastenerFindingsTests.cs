@@ -114,7 +114,8 @@ public sealed class FastenerFindingsTests
     public void Label_thickness_needs_a_middle_beside_the_label()
     {
         FastenerJob Job(double middle) => new(
-            [Mm(12.7), Layer.Furring(new SheetGoods("test sheet", Mm(15), TolerancedLength.Between(Mm(14.2), Mm((2 * middle) - 14.2)), "test"))], Behind.Metal, FastenerSeries.Brad18) { SetDepth = Mm(0.5) };
+            [Mm(12.7), Layer.Furring(new SheetGoods("test sheet", Mm(15), TolerancedLength.Between(Mm(14.2), Mm((2 * middle) - 14.2)), "test"))], Behind.Metal, FastenerSeries.Brad18)
+        { SetDepth = Mm(0.5) };
         Assert.Equal(15, Job(15).Layers[1].Thickness.Nominal.Millimeters, 1e-9);
         None(Choose(Job(15)), "fastening-label-thickness");
         Assert.Equal(0.20625, Value(Single(Choose(Job(15.000001)), "fastening-label-thickness"), "worst-clearance"));

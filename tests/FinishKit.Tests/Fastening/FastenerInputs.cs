@@ -166,12 +166,28 @@ public sealed class FastenerInputs
     {
         FastenerJob least = new([Mm(1e-6), Mm(1e-6)], Behind.Metal, FastenerSeries.Brad18)
         {
-            SetDepth = Mm(0), RequiredClearance = Mm(0), LeastBite = Mm(0), TargetBite = Mm(0), Count = 1, MarginalChance = 0, HitsLimit = 0, Sheets = [], OtherSeries = [],
+            SetDepth = Mm(0),
+            RequiredClearance = Mm(0),
+            LeastBite = Mm(0),
+            TargetBite = Mm(0),
+            Count = 1,
+            MarginalChance = 0,
+            HitsLimit = 0,
+            Sheets = [],
+            OtherSeries = [],
         };
         FastenerJob most = new([.. Enumerable.Repeat<Layer>(Mm(1000), 20)], Behind.Tank(Mm(1000)), FastenerSeries.Brad18)
         {
-            SetDepth = Mm(20), DriveAngle = Angle.FromDegrees(60), RequiredClearance = Mm(100), LeastBite = Mm(500), TargetBite = Mm(500), Count = 1_000_000, MarginalChance = 0.01, HitsLimit = 1000,
-            Sheets = [.. Enumerable.Repeat(SheetGoods.Birch12, 200)], OtherSeries = [.. Enumerable.Repeat(FastenerSeries.Pin23, 200)],
+            SetDepth = Mm(20),
+            DriveAngle = Angle.FromDegrees(60),
+            RequiredClearance = Mm(100),
+            LeastBite = Mm(500),
+            TargetBite = Mm(500),
+            Count = 1_000_000,
+            MarginalChance = 0.01,
+            HitsLimit = 1000,
+            Sheets = [.. Enumerable.Repeat(SheetGoods.Birch12, 200)],
+            OtherSeries = [.. Enumerable.Repeat(FastenerSeries.Pin23, 200)],
         };
         Assert.Empty(FastenerLength.Check(least));
         Assert.Empty(FastenerLength.Check(most));

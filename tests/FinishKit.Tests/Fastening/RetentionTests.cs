@@ -378,7 +378,13 @@ public sealed class RetentionTests
         Assert.Equal("acceleration", Assert.Throws<ArgumentException>(() => Retention.FastenersNeeded(Mass.FromKilograms(1), Supplied(1), double.NaN)).ParamName);
         HungMass bad = new(new Mass(1, (MassUnit)999), default)
         {
-            Acceleration = 101, DesignFactor = 0, Fasteners = 0, RunLength = Mm(0), Rows = 0, AdhesiveStrength = new Pressure(1, (PressureUnit)999), AdhesiveArea = Area.FromSquareMeters(101),
+            Acceleration = 101,
+            DesignFactor = 0,
+            Fasteners = 0,
+            RunLength = Mm(0),
+            Rows = 0,
+            AdhesiveStrength = new Pressure(1, (PressureUnit)999),
+            AdhesiveArea = Area.FromSquareMeters(101),
         };
         Assert.Equal(
             ["hung.Mass", "hung.Acceleration", "hung.DesignFactor", "hung.Fasteners", "hung.RunLength", "hung.Rows", "hung.AdhesiveStrength", "hung.AdhesiveArea"],
