@@ -25,6 +25,9 @@ internal static class Print
     /// <summary>Millimetres to the micrometre, for reading: <c>2.675 mm</c>.</summary>
     internal static string Mm(double millimetres) => Round(millimetres, 3) + " mm";
 
+    /// <summary>Millimetres rounded up to the micrometre: for the least size that is still enough.</summary>
+    internal static string MmUp(double millimetres) => Mm(Math.Ceiling((millimetres * 1000) - 1e-6) / 1000);
+
     /// <summary>A number to at most so many decimals, half away from zero.</summary>
     internal static string Round(double value, int decimals)
     {

@@ -76,7 +76,7 @@ public sealed class FurringRemedy : Remedy
     public SheetGoods? Sheet { get; }
 
     /// <inheritdoc/>
-    public override string Text => $"With {Outcome.FurringName} of {Print.Mm(Door.Millimetres(Least))} or more, at the tolerance of the one given, {FastenerWords} fasteners are {Against}"
+    public override string Text => $"With {Outcome.FurringName} of {Print.MmUp(Door.Millimetres(Least))} or more, at the tolerance of the one given, {FastenerWords} fasteners are {Against}"
         + (Sheet is null ? "; none of the sheets looked at is that thick." : $"; the next sheet is {Sheet.Name}, actually {Sheet.Thickness}.");
 
     /// <inheritdoc/>

@@ -110,4 +110,12 @@ public sealed class CandidateFindings
     }
 
     private static IEnumerable<string> Codes(FastenerCandidate candidate) => candidate.Findings.Select(static finding => finding.Code);
+
+    [Fact]
+    public void A_remedy_never_prints_less_furring_than_it_needs()
+    {
+        FastenerCandidate outcome = FastenerLength.Evaluate(new FastenerJob([Mm(12.7), Mm(18)], Behind.Metal, FastenerSeries.Brad18), Mm(25.4));
+        Assert.Contains("of 15.001 mm or more", new FurringRemedy(Mm(25.4), Mm(15.000001), null, outcome).Text, StringComparison.Ordinal);
+        Assert.Contains("of 15.494 mm or more", new FurringRemedy(Mm(25.4), Mm(15.494), null, outcome).Text, StringComparison.Ordinal);
+    }
 }
