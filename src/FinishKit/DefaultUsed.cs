@@ -18,9 +18,6 @@ public sealed class DefaultUsed
     /// <summary>The default's name, number and unit.</summary>
     public Figure Figure { get; }
 
-    /// <summary>The default's name, kebab case.</summary>
-    public string Name => Figure.Name;
-
     /// <summary>What it rests on.</summary>
     public Source Source { get; }
 

@@ -40,6 +40,18 @@ public sealed class Finding
     /// <summary>What the finding rests on, or null.</summary>
     public Source? Source { get; }
 
+    /// <summary>Problems, then cautions, then notes; those of one severity stay as they were. The list cannot be cast back and changed.</summary>
+    internal static IReadOnlyList<Finding> GravestFirst(List<Finding> findings)
+    {
+        List<Finding> sorted = new(findings.Count);
+        for (Severity severity = Severity.Problem; severity >= Severity.Note; severity--)
+        {
+            sorted.AddRange(findings.FindAll(finding => finding.Severity == severity));
+        }
+
+        return [.. sorted];
+    }
+
     /// <summary>Severity, code and message on one line.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"{Severity} {Code}: {Message}";

@@ -36,7 +36,7 @@ internal static class FastenerFindings
 
         AddAccepted(findings, stack, candidate, otherSafe: false);
         AddSurroundings(findings, stack);
-        return [.. findings];
+        return Finding.GravestFirst(findings);
     }
 
     /// <summary>About the choice among a series.</summary>
@@ -57,18 +57,16 @@ internal static class FastenerFindings
 
         if (labelTrap is not null)
         {
-            findings.Insert(
-                findings.FindLastIndex(static finding => finding.Severity >= Severity.Caution) + 1,
-                new Finding(
-                    "fastening-label-thickness",
-                    Severity.Caution,
-                    $"By the labels of the sheets {Print.Mm(Mm(labelTrap.Length.Nominal))} fasteners would be safe against {stack.BehindWords} and would be chosen; as the sheets really are they are not safe. {labelTrap.TipReason}",
-                    [new("length", Mm(labelTrap.Length.Nominal), "mm"), new("worst-clearance", Mm(labelTrap.WorstClearance), "mm")],
-                    Sources.FastenerStack));
+            findings.Add(new Finding(
+                "fastening-label-thickness",
+                Severity.Caution,
+                $"By the labels of the sheets {Print.Mm(Mm(labelTrap.Length.Nominal))} fasteners would be safe against {stack.BehindWords} and would be chosen; as the sheets really are they are not safe. {labelTrap.TipReason}",
+                [new("length", Mm(labelTrap.Length.Nominal), "mm"), new("worst-clearance", Mm(labelTrap.WorstClearance), "mm")],
+                Sources.FastenerStack));
         }
 
         AddSurroundings(findings, stack);
-        return [.. findings];
+        return Finding.GravestFirst(findings);
     }
 
     /// <summary>What a caution or a note says of a length that may be driven.</summary>
@@ -161,14 +159,12 @@ internal static class FastenerFindings
         if (stack.Behind != BehindKind.RibMetal)
         {
             string advice = stack.Behind == BehindKind.OuterSkin ? "Measure it again where the fasteners go" : "Find it, mark it, and move or guard it if you can";
-            findings.Insert(
-                findings.FindLastIndex(static finding => finding.Severity >= Severity.Caution) + 1,
-                new Finding(
-                    "fastening-cavity-depth",
-                    Severity.Caution,
-                    $"Clearance is counted to {stack.BehindWords} at the depth that was measured, the least certain figure here. {advice}.",
-                    [new("depth-behind", stack.Gap.Nominal, "mm"), new("depth-behind-least", stack.Gap.Least, "mm")],
-                    Sources.Given));
+            findings.Add(new Finding(
+                "fastening-cavity-depth",
+                Severity.Caution,
+                $"Clearance is counted to {stack.BehindWords} at the depth that was measured, the least certain figure here. {advice}.",
+                [new("depth-behind", stack.Gap.Nominal, "mm"), new("depth-behind-least", stack.Gap.Least, "mm")],
+                Sources.Given));
         }
 
         findings.Add(new Finding(

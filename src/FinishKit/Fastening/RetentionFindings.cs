@@ -39,7 +39,7 @@ internal static class RetentionFindings
     internal static string Fasteners(double count) => Print.Number(count) + (count == 1 ? " fastener" : " fasteners");
 
     /// <summary>All there is to say, those of the capacity of one fastener included, gravest first.</summary>
-    internal static List<Finding> All(in WithdrawalCapacity one, in RetentionCase given, in RetentionNumbers numbers)
+    internal static IReadOnlyList<Finding> All(in WithdrawalCapacity one, in RetentionCase given, in RetentionNumbers numbers)
     {
         List<Finding> findings = [];
         if (given.Refused && !one.IsRefusedForPermanentLoad)
@@ -61,7 +61,7 @@ internal static class RetentionFindings
             }
         }
 
-        return WithdrawalFindings.GravestFirst(findings);
+        return Finding.GravestFirst(findings);
     }
 
     internal static List<DefaultUsed> Defaults(in WithdrawalCapacity one, in RetentionCase given, in RetentionNumbers numbers)

@@ -21,8 +21,6 @@ public static class Withdrawal
 {
     private const string NailWords = "a nail with its members";
 
-    private static readonly Allowed s_specificGravity = new(0.1, 1.3, string.Empty);
-    private static readonly Allowed s_density = new(100, 1300, "kg/m3");
     private static readonly Allowed s_shank = new(Allowed.OneStep, 20, "mm");
     private static readonly Allowed s_length = new(0, 500, "mm");
     private static readonly Allowed s_someLength = new(Allowed.OneStep, 500, "mm");
@@ -457,7 +455,7 @@ public static class Withdrawal
 
     private static WithdrawalCase ReadSpecificGravity(WithdrawalFormula formula, double specificGravity, Length shank, Length penetration, string penetrationName, List<InputProblem>? problems)
     {
-        double g = Door.Number(specificGravity, nameof(specificGravity), s_specificGravity, problems);
+        double g = Door.Number(specificGravity, nameof(specificGravity), Densities.SpecificGravity, problems);
         double d = Door.Millimetres(shank, nameof(shank), s_shank, problems);
         double p = Door.Millimetres(penetration, penetrationName, s_length, problems);
         return new WithdrawalCase(formula, g, d, p);
@@ -473,7 +471,7 @@ public static class Withdrawal
     private static WithdrawalCase ReadDensity(
         WithdrawalFormula formula, CharacteristicDensity density, Length diameter, string diameterName, Length penetration, string penetrationName, Allowed penetrationAllowed, List<InputProblem>? problems)
     {
-        double rho = Door.Number(density.KilogramsPerCubicMetre, nameof(density), s_density, problems);
+        double rho = Door.Number(density.KilogramsPerCubicMetre, nameof(density), Densities.Density, problems);
         double d = Door.Millimetres(diameter, diameterName, s_shank, problems);
         double p = Door.Millimetres(penetration, penetrationName, penetrationAllowed, problems);
         return new WithdrawalCase(formula, rho, d, p);
@@ -487,7 +485,7 @@ public static class Withdrawal
 
     private static WithdrawalCase Read(Eurocode5Nail nail, List<InputProblem>? problems)
     {
-        double rho = Door.Number(nail.Density.KilogramsPerCubicMetre, "nail.Density", s_density, problems);
+        double rho = Door.Number(nail.Density.KilogramsPerCubicMetre, "nail.Density", Densities.Density, problems);
         double d = Door.Millimetres(nail.Shank, "nail.Shank", s_shank, problems);
         double head = Door.Millimetres(nail.HeadDiameter, "nail.HeadDiameter", new Allowed(double.IsNaN(d) ? Allowed.OneStep : d, 60, "mm"), problems);
         double thickness = Door.Millimetres(nail.HeadSideThickness, "nail.HeadSideThickness", s_length, problems);

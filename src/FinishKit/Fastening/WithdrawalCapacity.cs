@@ -97,7 +97,7 @@ public readonly struct WithdrawalCapacity : IEquatable<WithdrawalCapacity>
             }
 
             AddPlywood(findings);
-            return WithdrawalFindings.GravestFirst(findings);
+            return Finding.GravestFirst(findings);
         }
     }
 
