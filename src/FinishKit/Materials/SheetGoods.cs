@@ -117,6 +117,9 @@ public sealed class SheetGoods
         }
     }
 
+    /// <summary>Stiffness and strength in bending by direction, or null where the table has none.</summary>
+    public PlywoodBending? Bending { get; init; }
+
     /// <summary>What the figures rest on.</summary>
     /// <exception cref="ArgumentNullException">The source is null.</exception>
     public Source Source
