@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
@@ -70,6 +71,34 @@ public sealed record BeamSection
 
     private (double, double, double, double?, SectionGrade, double?, double?) Key => (
         Door.Millimetres(Width), Door.Millimetres(Thickness), Door.Megapascals(Elasticity), BendingStrength is { } strength ? Door.Megapascals(strength) : null, Grade, StiffnessFactor, StrengthDivisor);
+
+    /// <summary>A strip or panel of plywood, at the mean thickness of its sheet.</summary>
+    /// <param name="width">Width across the span [length], more than 0 up to 100 m.</param>
+    /// <param name="sheet">The sheet it is cut from; its table row has bending figures.</param>
+    /// <param name="grain">Which way the face grain runs.</param>
+    /// <returns>The section.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="sheet"/> is null.</exception>
+    /// <exception cref="ArgumentException">The sheet has no bending figures, or the grain is none.</exception>
+    public static BeamSection OfPlywood(Length width, SheetGoods sheet, SpanGrain grain)
+    {
+        Door.IsMissing(sheet, new Name(nameof(sheet)), "a sheet", null);
+        if (sheet.Bending is not { } bending)
+        {
+            throw new InputProblem(nameof(sheet), sheet.Name, "a sheet with bending figures", isRange: false).ToException();
+        }
+
+        if (grain is not (SpanGrain.AcrossTheSpan or SpanGrain.AlongTheSpan))
+        {
+            throw new InputProblem(nameof(grain), Print.Number((int)grain), "AcrossTheSpan or AlongTheSpan", isRange: true).ToException();
+        }
+
+        bool along = grain == SpanGrain.AlongTheSpan;
+        return new BeamSection(width, bending.MeanThickness, along ? bending.ElasticityAlong : bending.ElasticityAcross)
+        {
+            BendingStrength = along ? bending.StrengthAlong : bending.StrengthAcross,
+            Grade = SectionGrade.Plywood,
+        };
+    }
 
     /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
     /// <param name="other">The other.</param>
