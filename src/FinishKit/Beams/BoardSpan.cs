@@ -99,13 +99,13 @@ public static class BoardSpan
             trace.Given("P", pointLoad, "N", given.PointIsDefault ? BeamDefaults.LoadSource : Sources.Given);
             double pointSag = worst.PointSag;
             trace.Given("k_P", pointSag, string.Empty, Sources.Beam, meaning: "deflection coefficient of a load at its worst place");
-            double byLimit = trace.Step("L_P,d", nameof(byLimit), Math.Pow(limit * elasticity * inertia / (pointSag * pointLoad), 1.0 / 3), "mm", Sources.Beam);
-            double byRatio = trace.Step("L_P,r", nameof(byRatio), Math.Sqrt(elasticity * inertia / (ratio * pointSag * pointLoad)), "mm", Sources.Beam);
+            double byLimit = trace.Step("L_Pd", nameof(byLimit), Math.Pow(limit * elasticity * inertia / (pointSag * pointLoad), 1.0 / 3), "mm", Sources.Beam);
+            double byRatio = trace.Step("L_Pr", nameof(byRatio), Math.Sqrt(elasticity * inertia / (ratio * pointSag * pointLoad)), "mm", Sources.Beam);
             byDeflection = trace.Step("L_d", nameof(byDeflection), Math.Min(byLimit, byRatio), "mm", Sources.Beam);
             if (!double.IsNaN(allowed))
             {
                 double pointMoment = worst.PointMoment;
-                trace.Given("k_M,P", pointMoment, string.Empty, Sources.Beam, meaning: "moment coefficient of a load at its worst place");
+                trace.Given("k_MP", pointMoment, string.Empty, Sources.Beam, meaning: "moment coefficient of a load at its worst place");
                 byStress = trace.Step("L_s", nameof(byStress), allowed * modulus / (pointMoment * pointLoad), "mm", Sources.Beam);
             }
         }
@@ -116,15 +116,15 @@ public static class BoardSpan
             trace.Given("w", uniformLoad, "N/mm", Sources.Given);
             double uniformSag = worst.UniformSag;
             trace.Given("k_w", uniformSag, string.Empty, Sources.Beam, meaning: "deflection coefficient of a load over the worst set of spans");
-            double byLimit = trace.Step("L_w,d", nameof(byLimit), Math.Pow(limit * elasticity * inertia / (uniformSag * uniformLoad), 0.25), "mm", Sources.Beam);
-            double byRatio = trace.Step("L_w,r", nameof(byRatio), Math.Pow(elasticity * inertia / (ratio * uniformSag * uniformLoad), 1.0 / 3), "mm", Sources.Beam);
+            double byLimit = trace.Step("L_wd", nameof(byLimit), Math.Pow(limit * elasticity * inertia / (uniformSag * uniformLoad), 0.25), "mm", Sources.Beam);
+            double byRatio = trace.Step("L_wr", nameof(byRatio), Math.Pow(elasticity * inertia / (ratio * uniformSag * uniformLoad), 1.0 / 3), "mm", Sources.Beam);
             double uniformLeast = trace.Step("L_w", nameof(uniformLeast), Math.Min(byLimit, byRatio), "mm", Sources.Beam);
             byDeflection = pointLoad > 0 ? trace.Step("L_d", nameof(byDeflection), Math.Min(byDeflection, uniformLeast), "mm", Sources.Beam) : uniformLeast;
             if (!double.IsNaN(allowed))
             {
                 double uniformMoment = worst.UniformMoment;
-                trace.Given("k_M,w", uniformMoment, string.Empty, Sources.Beam, meaning: "moment coefficient of a load over the worst set of spans");
-                double uniformStress = trace.Step("L_w,s", nameof(uniformStress), Math.Sqrt(allowed * modulus / (uniformMoment * uniformLoad)), "mm", Sources.Beam);
+                trace.Given("k_Mw", uniformMoment, string.Empty, Sources.Beam, meaning: "moment coefficient of a load over the worst set of spans");
+                double uniformStress = trace.Step("L_ws", nameof(uniformStress), Math.Sqrt(allowed * modulus / (uniformMoment * uniformLoad)), "mm", Sources.Beam);
                 byStress = pointLoad > 0 ? trace.Step("L_s", nameof(byStress), Math.Min(byStress, uniformStress), "mm", Sources.Beam) : uniformStress;
             }
         }

@@ -30,7 +30,7 @@ internal readonly struct SpanState(double length, double stiffness, double unifo
     {
         double left = LeftMoment, right = RightMoment;
         GiveSpan(left, right, x, trace);
-        double rest = trace.Step("x'", nameof(rest), length - x, "mm", Sources.Beam);
+        double rest = trace.Step("x_r", nameof(rest), length - x, "mm", Sources.Beam);
         double sum = trace.Step("S_M", nameof(sum), x * rest * ((left * (length + rest)) + (right * (length + x))) / (6 * length), "N mm3", Sources.Beam);
         if (uniform != 0)
         {
@@ -53,7 +53,7 @@ internal readonly struct SpanState(double length, double stiffness, double unifo
             }
         }
 
-        trace.Given("E I", stiffness, "N mm2", Sources.Beam, meaning: "stiffness");
+        trace.Given("EI", stiffness, "N mm2", Sources.Beam, meaning: "stiffness");
         return trace.Step("d", "deflection", sum / stiffness, "mm", Sources.Beam);
     }
 
@@ -65,7 +65,7 @@ internal readonly struct SpanState(double length, double stiffness, double unifo
     {
         double left = LeftMoment, right = RightMoment;
         GiveSpan(left, right, x, trace);
-        double rest = trace.Step("x'", nameof(rest), length - x, "mm", Sources.Beam);
+        double rest = trace.Step("x_r", nameof(rest), length - x, "mm", Sources.Beam);
         double moment = trace.Step("M", nameof(moment), ((left * rest) + (right * x)) / length, "N mm", Sources.Beam);
         if (uniform != 0)
         {

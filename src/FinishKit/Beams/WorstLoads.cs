@@ -60,6 +60,19 @@ internal static class WorstLoads
             }
         }
 
+        // A load moves a span it is not in by the moment at the end of its own span alone: most where that moment is greatest.
+        for (int span = 0; isDisplaced && span < spans.Length; span++)
+        {
+            foreach (double at in new[] { WorstForLeft(spans, loaded, span, load), WorstForRight(spans, loaded, span, load) })
+            {
+                BeamPlace worst = new BeamLine(spans, stiffness, displacements, null, [new PointOnSpan(span, at, load)]).GreatestSag();
+                if (Math.Abs(worst.Value) > Math.Abs(sag.Value))
+                {
+                    (sag, sagLoad, sagSpan) = (worst, at, span);
+                }
+            }
+        }
+
         WorstSupport(spans, still, loaded, load, ref moment, ref momentLoad, ref momentSpan);
         (double[] most, double[] least) = Reactions(spans, still, load);
         return new PointExtremes(sag, sagSpan, sagLoad, moment, momentSpan, momentLoad, most, least);
@@ -185,14 +198,17 @@ internal static class WorstLoads
         }
     }
 
+    private static double WorstForLeft(double[] spans, LoadedSpan[] loaded, int span, double load) => Worst(a => Math.Abs(loaded[span].EndMoments(a, load).Left), spans[span]);
+
+    private static double WorstForRight(double[] spans, LoadedSpan[] loaded, int span, double load) => Worst(a => Math.Abs(loaded[span].EndMoments(a, load).Right), spans[span]);
+
     /// <summary>Moments over the supports: the load in a span beside gives the most of one sign, spans further on carry over with changing sign.</summary>
     private static void WorstSupport(double[] spans, BeamLine still, LoadedSpan[] loaded, double load, ref BeamPlace moment, ref double momentLoad, ref int momentSpan)
     {
         int count = spans.Length;
         for (int span = 0; span < count; span++)
         {
-            double atLeft = Worst(a => Math.Abs(loaded[span].EndMoments(a, load).Left), spans[span]);
-            double atRight = Worst(a => Math.Abs(loaded[span].EndMoments(a, load).Right), spans[span]);
+            double atLeft = WorstForLeft(spans, loaded, span, load), atRight = WorstForRight(spans, loaded, span, load);
             double carried = loaded[span].EndMoments(atLeft, load).Left;
             for (int support = span; support > 0 && carried != 0; support--)
             {
