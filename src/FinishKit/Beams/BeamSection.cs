@@ -78,9 +78,10 @@ public sealed record BeamSection
     /// <param name="grain">Which way the face grain runs.</param>
     /// <returns>The section.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="sheet"/> is null.</exception>
-    /// <exception cref="ArgumentException">The sheet has no bending figures, or the grain is none.</exception>
+    /// <exception cref="ArgumentException">The width is outside its range, the sheet has no bending figures, or the grain is none.</exception>
     public static BeamSection OfPlywood(Length width, SheetGoods sheet, SpanGrain grain)
     {
+        Door.Millimetres(width, nameof(width), s_width, null);
         Door.IsMissing(sheet, new Name(nameof(sheet)), "a sheet", null);
         if (sheet.Bending is not { } bending)
         {

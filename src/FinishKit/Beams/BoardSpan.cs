@@ -62,7 +62,7 @@ public static class BoardSpan
     /// <example><code>
     /// BeamSection strip = new(Mm(40), Mm(14.8), Pressure.FromMegapascals(10316)) { BendingStrength = Pressure.FromMegapascals(41.3), Grade = SectionGrade.Plywood };
     /// BayLimit bay = BoardSpan.LargestBay(new BayQuestion(strip) { Spans = 1 });
-    /// Length between = bay.LargestBay;                    // 426.1 mm between rails
+    /// Length between = bay.LargestBay;                    // 422.3 mm between rails
     /// BayGovernor why = bay.Governs;                      // Deflection
     /// </code></example>
     public static BayLimit LargestBay(BayQuestion question)

@@ -76,7 +76,7 @@ public static class ContinuousBeam
     /// <example><code>
     /// Beam board = new(new BeamSection(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)), [Mm(475), Mm(475)]);
     /// BeamExtremes pushed = ContinuousBeam.UnderPointLoad(board, Force.FromNewtons(200));
-    /// Length give = pushed.Deflection;                    // 2.993 mm
+    /// Length give = pushed.Deflection;                    // 2.992 mm
     /// Length worst = pushed.DeflectionLoad!.Value;        // 222.6 mm from the first support: 0.4687 of the span
     /// </code></example>
     public static BeamExtremes UnderPointLoad(Beam beam, Force load)

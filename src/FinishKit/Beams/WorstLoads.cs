@@ -16,7 +16,9 @@ internal static class WorstLoads
         bool isDisplaced = still.GreatestMoment().Value != 0;
         LoadedSpan[] loaded = LoadedSpan.All(spans);
         BeamPlace sag = still.GreatestSag(), moment = still.GreatestMoment();
-        double sagLoad = double.NaN, momentLoad = double.NaN;
+
+        // Over the first support a load does nothing: it stands there where it can only relieve.
+        double sagLoad = 0, momentLoad = 0;
         int sagSpan = 0, momentSpan = 0;
         for (int i = 0; i < spans.Length; i++)
         {
@@ -46,17 +48,17 @@ internal static class WorstLoads
 
             double worstAt = Worst(a => Math.Abs(SagOf(a).Value), spans[span]);
             BeamPlace worst = SagOf(worstAt);
-            if (double.IsNaN(sagLoad) || Math.Abs(worst.Value) > Math.Abs(sag.Value))
+            if (Math.Abs(worst.Value) > Math.Abs(sag.Value))
             {
-                (sag, sagLoad, sagSpan) = (BeamPlace.Greater(sag, worst), worstAt, span);
+                (sag, sagLoad, sagSpan) = (worst, worstAt, span);
             }
 
             // The moment at a place is worst with the load there.
             worstAt = Worst(a => Math.Abs(With(a).Moment(a)), spans[span]);
             worst = new BeamPlace(span, worstAt, With(worstAt).Moment(worstAt));
-            if (double.IsNaN(momentLoad) || Math.Abs(worst.Value) > Math.Abs(moment.Value))
+            if (Math.Abs(worst.Value) > Math.Abs(moment.Value))
             {
-                (moment, momentLoad, momentSpan) = (BeamPlace.Greater(moment, worst), worstAt, span);
+                (moment, momentLoad, momentSpan) = (worst, worstAt, span);
             }
         }
 

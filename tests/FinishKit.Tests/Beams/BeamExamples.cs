@@ -27,7 +27,7 @@ public sealed class BeamExamples
         #region example: BoardSpan.LargestBay(BayQuestion)
         BeamSection strip = new(Mm(40), Mm(14.8), Pressure.FromMegapascals(10316)) { BendingStrength = Pressure.FromMegapascals(41.3), Grade = SectionGrade.Plywood };
         BayLimit bay = BoardSpan.LargestBay(new BayQuestion(strip) { Spans = 1 });
-        Length between = bay.LargestBay;                    // 422.7 mm between rails
+        Length between = bay.LargestBay;                    // 422.3 mm between rails
         BayGovernor why = bay.Governs;                      // Deflection
         #endregion
 
