@@ -46,4 +46,8 @@ internal static class Sources
     internal static readonly Source RetentionDesignFactor = Source.Derived("retention-design-factor", "Capacity taken as it stands", "an NDS value is allowable already, and a supplied one is taken for allowable");
 
     internal static readonly Source AdhesiveNotCounted = Source.Judgement("retention-adhesive", "adhesive counts only where the caller gives a strength that may be relied on");
+
+    internal static readonly Source CircleFit = Source.Derived("geometry-circle-fit", "Circle nearest to measured points", "least sum of squared distances square to the circle; standard errors from the derivatives at the least, scatter with divisor n - 3");
+
+    internal static readonly Source PointOff = Source.Judgement("geometry-fit-doubt", "a point is doubted where it lies more than 0.5 mm and more than 4 times the scatter of the others off");
 }

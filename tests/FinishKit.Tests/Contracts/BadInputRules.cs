@@ -81,6 +81,11 @@ internal static class BadInputRules
         Taken("new FastenerJob(*|new HungMass(*|new Eurocode5Nail(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("new OvendrySpecificGravity(*|new SpecificGravityAt12(*|new CharacteristicDensity(*", "*", "*", "stored unchecked: the calculator checks it"),
 
+        // Species and measured points
+        Taken("WoodSpecies.set_*Shrinkage(*|WoodSpecies.set_*Movement(*", "value", "0", "wood that does not move"),
+        Taken("CircleFit.Through(*", "points", "[0] default", "a point at the end of the string, on it"),
+        Taken("new MeasuredPoint(*", "*", "*", "stored unchecked: the calculator checks it"),
+
         // Plain carriers of what their maker says
         Taken("new Figure(*", "*", "empty|100,000 brackets", "a carrier: the maker's text"),
         Taken("new Figure(*", "value", "*", "a carrier: the maker's number"),

@@ -59,6 +59,9 @@ internal static class GoodValues
         [typeof(Eurocode5Nail)] = static () => new Eurocode5Nail(new CharacteristicDensity(350), Mm(2.5), Mm(5), Mm(12), Mm(30)),
         [typeof(WithdrawalCapacity)] = static () => WithdrawalCapacity.Supplied(Force.FromNewtons(40)),
         [typeof(HungMass)] = static () => new HungMass(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
+        [typeof(MeasuredPoint)] = static () => new MeasuredPoint(Mm(400), Mm(30)),
+        [typeof(FittedCircle)] = static () => CircleFit.Through([new(Mm(0), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41)), new(Mm(1000), Mm(20))]),
+        [typeof(IReadOnlyList<MeasuredPoint>)] = static () => new MeasuredPoint[] { new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41)), new(Mm(1000), Mm(20)) },
         [typeof(CircularArc)] = static () => Arc.FromChordAndRise(Mm(1000), Mm(25)),
         [typeof(TipClearance)] = static () => FastenerLength.TipClearance(Mm(28.575), Mm(25.4), Mm(0.5), Angle.FromDegrees(0)),
         [typeof(RetentionCount)] = static () => Retention.FastenersNeeded(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
@@ -112,6 +115,7 @@ internal static class GoodValues
         ["TolerancedLength.lower"] = Mm(-0.5),
         ["TolerancedLength.upper"] = Mm(0.5),
         ["WorkingStep.formula"] = "a + b",
+        ["WoodSpecies.value"] = Pressure.FromMegapascals(10_000),
         ["WoodSpecies.name"] = WoodSpecies.All[0].Name,
         ["CharacteristicDensity.kilogramsPerCubicMetre"] = 350.0,
         ["FastenerLength.setDepth"] = Mm(1),
@@ -151,6 +155,8 @@ internal static class GoodValues
     /// <summary>One to set members of: never a row of a table, which everybody shares.</summary>
     private static object Fresh(Type type) => type == typeof(FastenerSeries) ? new FastenerSeries("a series", FastenerKind.SmoothNail, Mm(1.2), [Mm(20), Mm(30)])
         : type == typeof(SheetGoods) ? new SheetGoods("a sheet", Mm(15), Mm(14.6), "a family")
+        : type == typeof(WoodSpecies) ? new WoodSpecies("a species", true, new SpecificGravityAt12(0.5))
+        : type == typeof(PlywoodBending) ? (PlywoodBending)s_byType[typeof(PlywoodBending)]()
         : throw new InvalidOperationException($"GoodValues has no fresh {type} to set members of: enter one.");
 
     private static object TargetOf(Type type) => type == typeof(Workings) ? FastenerLength.Choose(s_job).Explain()

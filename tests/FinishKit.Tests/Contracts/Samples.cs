@@ -22,6 +22,16 @@ internal static class Samples
         yield return ("arc by radius", Arc.FromChordAndRadius(Mm(300), Mm(5000), pastHalfCircle: true));
         yield return ("arc by length", Arc.FromChordAndArcLength(Mm(300), Mm(310), bulging: true));
 
+        (double Along, double Offset)[] wall = [(0, 20.1), (250.5, 39.0), (500, 44.9), (750, 39.2), (1000, 20)];
+        MeasuredPoint[] bow = [.. wall.Select(static point => new MeasuredPoint(Mm(point.Along), Mm(point.Offset)))];
+        yield return ("fitted bow", CircleFit.Through(bow));
+        yield return ("fitted bulge", CircleFit.Through([.. wall.Select(static point => new MeasuredPoint(Mm(point.Along), Mm(-point.Offset)))]));
+        yield return ("three points", CircleFit.Through(bow[..3]));
+        yield return ("fitted line", CircleFit.Through([new(Mm(0), Mm(1.5)), new(Mm(1000), Mm(3.5)), new(Mm(2000), Mm(5.5)), new(Mm(3000), Mm(7.5))]));
+        yield return ("flat within its scatter", CircleFit.Through([new(Mm(0), Mm(1.5)), new(Mm(1000), Mm(2.5)), new(Mm(2000), Mm(0.5)), new(Mm(3000), Mm(1.6))]));
+        yield return ("uncertain circle", CircleFit.Through([new(Mm(0), Mm(0)), new(Mm(300), Mm(3.5)), new(Mm(600), Mm(2.5)), new(Mm(1000), Mm(0.5))]));
+        yield return ("one point off", CircleFit.Through([.. bow, new(Mm(100), Mm(29.1)), new(Mm(900), Mm(52.5)), new(Mm(600), Mm(43.9))]));
+
         FastenerJob safe = new([Layer.Board(Mm(12.7)), Layer.Furring(SheetGoods.Birch15)], Behind.Metal, FastenerSeries.Brad18) { Count = 1234 };
         FastenerJob[] jobs =
         [
