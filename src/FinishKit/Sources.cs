@@ -44,4 +44,6 @@ internal static class Sources
     internal static readonly Source RetentionDesignFactor = Source.Derived("retention-design-factor", "Capacity taken as it stands", "an NDS value is allowable already, and a supplied one is taken for allowable");
 
     internal static readonly Source AdhesiveNotCounted = Source.Judgement("retention-adhesive", "adhesive counts only where the caller gives a strength that may be relied on");
+
+    internal static readonly Source StripSpacing = Source.Derived("furring-spacing", "Strips over a run", "between two ribs or fixed strips a distance d apart at least ceiling(d/S) - 1 strips are needed, and equal bays have the smallest largest bay and the least sum of squares; a shortest path over fixed strips and ribs gives the rest");
 }
