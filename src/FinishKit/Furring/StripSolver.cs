@@ -103,23 +103,33 @@ internal sealed class StripSolver
     private int FillNodes()
     {
         int nodes = 0, rib = 0;
+        long before = 0;
         foreach (long strip in _run.Fixed)
         {
             for (; rib < _run.RibCentres.Length && _run.RibCentres[rib] < strip; rib++)
             {
                 // Ribs before the first strip, those that a fixed strip bears on, and a second one at the same place take none.
-                if (nodes > 0 && _run.RibCentres[rib] > _at[nodes - 1] && !_run.IsTaken(rib))
+                long centre = _run.RibCentres[rib];
+                if (nodes > 0 && centre > _at[nodes - 1] && !_run.IsTaken(rib) && MayServe(before, centre, strip))
                 {
-                    _at[nodes++] = _run.RibCentres[rib];
+                    _at[nodes++] = centre;
                 }
             }
 
             _isFixed[nodes] = true;
             _at[nodes++] = strip;
+            before = strip;
         }
 
         return nodes;
     }
+
+    /// <summary>
+    /// Whether a strip on a rib between two fixed ones can be one of the fewest strips. So few are always enough as the strips off ribs
+    /// alone would be, so where there must be more of them with the rib, it is passed over.
+    /// </summary>
+    private bool MayServe(long before, long rib, long after) =>
+        _ribCost != First || OffRibs(rib - before, _run.LargestBay) + 1 + OffRibs(after - rib, _run.LargestBay) <= OffRibs(after - before, _run.LargestBay);
 
     /// <summary>Shortest path on the two counts; keeps every edge that lies on one to the node it leads to.</summary>
     /// <remarks>
