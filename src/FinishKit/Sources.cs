@@ -46,4 +46,6 @@ internal static class Sources
     internal static readonly Source AdhesiveNotCounted = Source.Judgement("retention-adhesive", "adhesive counts only where the caller gives a strength that may be relied on");
 
     internal static readonly Source StripSpacing = Source.Derived("furring-spacing", "Strips over a run", "between two ribs or fixed strips a distance d apart at least ceiling(d/S) - 1 strips are needed, and equal bays have the smallest largest bay and the least sum of squares; a shortest path over fixed strips and ribs gives the rest");
+
+    internal static readonly Source StripRipping = Source.Derived("furring-ripping", "Strips from a sheet", "n strips have n - 1 kerfs between them; a bin counted with one kerf more holds pieces counted with one kerf each");
 }
