@@ -23,7 +23,7 @@ internal static class RippingFindings
                 $"Strips of {Print.Mm(asked)} are too wide for the sheet, of which {Print.Mm(usable)} can be used the longer way.",
                 [new("width", asked, "mm"), new("usable", usable, "mm")],
                 Sources.StripRipping));
-            return findings.AsReadOnly();
+            return Finding.GravestFirst(findings);
         }
 
         if (way.Joints > 0)

@@ -77,6 +77,8 @@ public sealed class StripLayout
     private const string ListWords = "at most 200 entries";
     private const int MostListed = 200;
 
+    private static readonly Allowed s_bay = new(0, 1e6, "mm");
+
     private readonly double[] _positions;
 
     /// <summary>Makes a result; hosts may build their own for tests.</summary>
@@ -118,8 +120,6 @@ public sealed class StripLayout
         Bays = [.. bays];
         LargestBay = Door.Millimetres(Grid.Snap(Solve(default(Silent))));
     }
-
-    private static readonly Allowed s_bay = new(0, 1e6, "mm");
 
     /// <summary>The run.</summary>
     public StripRun Run { get; }

@@ -64,7 +64,7 @@ internal sealed class StripNumbers
         double length = Door.Millimetres(run.RunLength, new Name(path + ".RunLength"), s_length, problems);
         long[] fixedPositions = ReadFixed(run, path, double.IsNaN(length) ? s_somewhere : new Allowed(0, length, "mm"), problems);
         double bay = Door.Millimetres(run.LargestBay, new Name(path + ".LargestBay"), s_length, problems);
-        if (bay * MostBays < length)
+        if (!double.IsNaN(bay + length) && Nanometres(bay) * MostBays < Nanometres(length))
         {
             Door.Report(new InputProblem(path + ".LargestBay", Print.Number(bay) + " mm", "no less than a ten-thousandth of the run, " + Print.Number(length / MostBays) + " mm", isRange: true), problems);
         }

@@ -51,6 +51,11 @@ public sealed class StripSpacingTests
     {
         Assert.Empty(StripSpacing.Check(Good() with { LargestBay = Mm(0.34) })); // 3400/10,000
         Assert.Empty(StripSpacing.Check(new StripRun(Mm(1e6), [Mm(0), Mm(1e6)], Mm(1e6)) { Ribs = [new RibLine(Mm(-1e6), Mm(1000))], LeastDistance = Mm(1e6) }));
+        for (int nanometres = 1; nanometres < 200; nanometres++)
+        {
+            Assert.Empty(StripSpacing.Check(new StripRun(Mm(nanometres / 100.0), [Mm(0), Mm(0)], Mm(nanometres / 1e6)))); // exactly 10,000 bays, whatever the doubles say
+        }
+
         StripLayout many = StripSpacing.Space(new StripRun(Mm(1e6), [Mm(0), Mm(1e6)], Mm(100)));
         Assert.Equal((9999, 100.0), (many.ChosenCount, many.LargestBay.Millimeters));
     }
