@@ -50,4 +50,7 @@ internal static class Sources
     internal static readonly Source CircleFit = Source.Derived("geometry-circle-fit", "Circle nearest to measured points", "least sum of squared distances square to the circle; standard errors from the derivatives at the least, scatter with divisor n - 3");
 
     internal static readonly Source PointOff = Source.Judgement("geometry-fit-doubt", "a point is doubted where it lies more than 0.5 mm and more than 4 times the scatter of the others off");
+    internal static readonly Source StripSpacing = Source.Derived("furring-spacing", "Strips over a run", "between two ribs or fixed strips a distance d apart at least ceiling(d/S) - 1 strips are needed, and equal bays have the smallest largest bay and the least sum of squares; a shortest path over fixed strips and ribs gives the rest");
+
+    internal static readonly Source StripRipping = Source.Derived("furring-ripping", "Strips from a sheet", "n strips have n - 1 kerfs between them; a bin counted with one kerf more holds pieces counted with one kerf each");
 }

@@ -101,6 +101,18 @@ internal static class BadInputRules
         Refused("new FastenerChoice(*", "job", "null"),
         Taken("new FastenerChoice(*", "job", "*", "a carrier: a job is checked where it is computed"),
         Taken("new DriveAngleRemedy(*", "least|angle", "default", "square to the face"),
+
+        // Strips
+        Taken("StripSpacing.Space(*", "run", "FixedPositions [0] default|Ribs [0] Centre default|Ribs [0] Centre -1|Ribs [0] HalfWidth default", "where the run starts; a rib before it; a rib as thin as a line"),
+        Taken("StripSpacing.Space(*", "run", "Ribs empty", "no ribs"),
+        Taken("new PlacedStrip(*", "position|rib", "default|0", "where the run starts; the first rib"),
+        Taken("new StripLayout(*", "smallestFeasibleBay", "default", "a bay of nothing, of strips at one place"),
+        Stored("new StripLayout(*", "strips", "1001 items", "many strips are allowed"),
+        Stored("new StripLayout(*", "findings|defaultsUsed", "empty|[0] null", "a carrier of a list that the maker made"),
+        Refused("new StripLayout(*", "run", "null"),
+        Taken("new StripLayout(*", "run", "*", "a carrier: a run is checked where it is computed"),
+        Taken("new StripRun(*|new RibLine(*|new RippingJob(*|new StripPart(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("StripRipping.Rip(*", "job", "Trim default|Kerf default", "a sheet with good edges; a knife"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

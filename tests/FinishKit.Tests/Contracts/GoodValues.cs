@@ -77,6 +77,18 @@ internal static class GoodValues
         [typeof(IReadOnlyList<Remedy>)] = static () => Array.Empty<Remedy>(),
         [typeof(IReadOnlyList<Finding>)] = static () => Array.Empty<Finding>(),
         [typeof(IReadOnlyList<DefaultUsed>)] = static () => Array.Empty<DefaultUsed>(),
+
+        // Strips
+        [typeof(RibLine)] = static () => new RibLine(Mm(480), Mm(25)),
+        [typeof(StripRun)] = static () => new StripRun(Mm(3400), [Mm(20), Mm(3380)], Mm(475)) { Ribs = [new RibLine(Mm(480), Mm(25)), new RibLine(Mm(950), Mm(20))] },
+        [typeof(PlacedStrip)] = static () => new PlacedStrip(Mm(480), StripKind.OnRib, 0),
+        [typeof(StripLayout)] = static () => StripSpacing.Space(new StripRun(Mm(3400), [Mm(20), Mm(3380)], Mm(475))),
+        [typeof(IReadOnlyList<RibLine>)] = static () => new[] { new RibLine(Mm(480), Mm(25)), new RibLine(Mm(950), Mm(20)) },
+        [typeof(IReadOnlyList<PlacedStrip>)] = static () => new[] { new PlacedStrip(Mm(20), StripKind.Fixed, null), new PlacedStrip(Mm(480), StripKind.OnRib, 0) },
+        [typeof(StripPart)] = static () => new StripPart(Mm(40), Mm(994)) { Count = 12 },
+        [typeof(RippingJob)] = static () => new RippingJob(Mm(2500), Mm(1250), [new StripPart(Mm(40), Mm(994)) { Count = 12 }]),
+        [typeof(RippingPlan)] = static () => StripRipping.Rip(new RippingJob(Mm(2500), Mm(1250), [new StripPart(Mm(40), Mm(994)) { Count = 12 }])),
+        [typeof(IReadOnlyList<StripPart>)] = static () => new[] { new StripPart(Mm(40), Mm(994)) { Count = 12 }, new StripPart(Mm(70), Mm(2400)) },
     };
 
     private static readonly SheetGoods s_bent = new("a sheet", Mm(6.5), Mm(6.4), "a family")

@@ -117,6 +117,20 @@ internal static class Samples
             yield return ("pushed " + each, ContinuousBeam.UnderPointLoad(each, Force.FromNewtons(200.5)));
             yield return ("leaned on " + each, ContinuousBeam.UnderUniformLoad(each, ForcePerLength.FromNewtonsPerMillimeter(-0.15)));
         }
+        // Strips
+        StripRun run = new(Mm(3400.5), [Mm(20), Mm(480.25), Mm(500), Mm(1980.125), Mm(3380.5)], Mm(475.5)) { Ribs = [new(Mm(480), Mm(25)), new(Mm(950.75), Mm(20)), new(Mm(1420), Mm(25)), new(Mm(2330), Mm(20))] };
+        yield return ("strips", StripSpacing.Space(run));
+        yield return ("fewest strips", StripSpacing.Space(run with { Preference = StripPreference.FewestStrips, LeastDistance = Mm(60.5) }));
+        yield return ("strips on no rib", StripSpacing.Space(run with { Ribs = [new(Mm(-1234.5), Mm(20))] }));
+        yield return ("no strips", StripSpacing.Space(run with { LeastDistance = Mm(1234.5) }));
+        yield return ("strips at one place", StripSpacing.Space(new StripRun(Mm(1), [Mm(0.5), Mm(0.5)], Mm(1))));
+
+        RippingJob ripped = new(Mm(2500.5), Mm(1250), [new StripPart(Mm(40.5), Mm(994)) { Count = 1234 }, new StripPart(Mm(70), Mm(3380.5)) { Count = 2 }]);
+        yield return ("ripped strips", StripRipping.Rip(ripped));
+        yield return ("ripped wide strips", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(1300.5), Mm(900))], Kerf = Mm(0), Trim = Mm(0) }));
+        yield return ("ripped too wide", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(2600.5), Mm(900))] }));
+        StripPart[] parts = [new(Mm(1200), Mm(1275)) { Count = 6 }, new(Mm(1200), Mm(675)) { Count = 6 }, new(Mm(1200), Mm(650)) { Count = 6 }, new(Mm(1200), Mm(575)) { Count = 12 }];
+        yield return ("ripped without proof", StripRipping.Rip(ripped with { SheetLength = Mm(2510), Parts = parts, Kerf = Mm(0) }));
     }
 
     internal static IEnumerable<string> Texts()
