@@ -44,4 +44,8 @@ internal static class Sources
     internal static readonly Source RetentionDesignFactor = Source.Derived("retention-design-factor", "Capacity taken as it stands", "an NDS value is allowable already, and a supplied one is taken for allowable");
 
     internal static readonly Source AdhesiveNotCounted = Source.Judgement("retention-adhesive", "adhesive counts only where the caller gives a strength that may be relied on");
+
+    internal static readonly Source SlatSpread = Source.Derived("slats-spread", "Equal gaps between slats", "what the slats leave of the width, shared by the gaps; a face that tapers leaves less where it is narrower");
+
+    internal static readonly Source SlatsOnCurve = Source.Derived("slats-on-curve", "Straight slats on a circle", "chords on a hollow and tangents on a bulge; neighbouring slats turn by the angles that a slat and a gap subtend, and edges square to them lean by half of that");
 }

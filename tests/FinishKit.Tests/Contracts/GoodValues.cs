@@ -14,6 +14,8 @@ internal static class GoodValues
 {
     private static readonly FastenerJob s_job = new([Mm(12.7), Mm(15.875)], Behind.Metal, FastenerSeries.Brad18);
 
+    private static readonly SlatRun s_slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
+
     private static readonly Dictionary<Type, Func<object>> s_byType = new()
     {
         [typeof(bool)] = static () => false,
@@ -61,6 +63,12 @@ internal static class GoodValues
         [typeof(IReadOnlyList<Remedy>)] = static () => Array.Empty<Remedy>(),
         [typeof(IReadOnlyList<Finding>)] = static () => Array.Empty<Finding>(),
         [typeof(IReadOnlyList<DefaultUsed>)] = static () => Array.Empty<DefaultUsed>(),
+        [typeof(SlatRun)] = static () => s_slats,
+        [typeof(SlatChoice)] = static () => SlatSpread.Spread(s_slats),
+        [typeof(SlatCount)] = static () => SlatSpread.Spread(s_slats).Recommended!,
+        [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
+        [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
+        [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -100,6 +108,13 @@ internal static class GoodValues
         ["Withdrawal.pointPenetration"] = Mm(30),
         ["Withdrawal.threadDiameter"] = Mm(6),
         ["Withdrawal.threadPenetration"] = Mm(40),
+        ["SlatSpread.width"] = Mm(1500),
+        ["SlatSpread.slatWidth"] = Mm(40),
+        ["SlatSpread.leastGap"] = Mm(6),
+        ["SlatSpread.greatestGap"] = Mm(10),
+        ["SlatCurve.radius"] = Mm(3818),
+        ["SlatCount.radius"] = Mm(3818),
+        ["SlatCount.station"] = 0,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
