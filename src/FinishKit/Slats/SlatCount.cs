@@ -40,7 +40,7 @@ public sealed class SlatCount
     /// <summary>Where the slats go at a station, each mark rounded once from its exact place so that errors never add up.</summary>
     /// <param name="station">The station, 0 for the first width, up to the last of the run's stations.</param>
     /// <returns>A mark for the left edge of every slat.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">There is no such station.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such station, or so many slats do not go in there.</exception>
     public SlatSetOut SetOut(int station = 0) => new(Run, Count, Checked(station));
 
     /// <summary>How these slats sit on battens that follow a curve at a station: the gap there is the one at the back.</summary>
@@ -53,11 +53,6 @@ public sealed class SlatCount
     public SlatFit OnCurve(Length? radius, Length slatThickness, int station = 0)
     {
         double gap = Grid.Snap(NumbersAt(Checked(station)).Gap);
-        if (gap < 0)
-        {
-            Door.Report(new InputProblem(nameof(station), $"{station}, where the gap of {Count} slats is {Print.Mm(gap)}", "a station where the slats go in", isRange: true), null);
-        }
-
         return SlatCurve.Fit(radius, SlatNumbers.Millimetres(Run.Slat, 1), slatThickness, gap, (SlatNumbers.Millimetres(Run.LeastGap, 1), SlatNumbers.Millimetres(Run.GreatestGap, 1)));
     }
 
@@ -82,6 +77,12 @@ public sealed class SlatCount
     private int Checked(int station)
     {
         Door.Number(station, nameof(station), new Allowed(0, Run.Stations - 1, string.Empty), null);
+        if (Run.Gap(Count, station) < 0 || Run.EndSlat(Count, station) <= 0)
+        {
+            (double gap, double endSlat, _) = NumbersAt(station);
+            Door.Report(new InputProblem(nameof(station), $"{station}, where {Count} slats have gaps of {Print.Mm(gap)} and end slats of {Print.Mm(endSlat)}", "a station where the slats go in", isRange: true), null);
+        }
+
         return station;
     }
 

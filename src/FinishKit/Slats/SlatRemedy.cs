@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using UnitsNet;
 
@@ -13,8 +14,8 @@ public sealed class SlatRemedy
         (double least, double greatest) = nearest.GapRange;
         if (least >= 0 && nearest.EndSlatRange.Least > 0)
         {
-            LeastGap = Door.Millimetres(System.Math.Min(Grid.SnapDown(least), SlatNumbers.Millimetres(run.LeastGap, 1)));
-            GreatestGap = Door.Millimetres(System.Math.Max(Grid.SnapUp(greatest), SlatNumbers.Millimetres(run.GreatestGap, 1)));
+            LeastGap = Door.Millimetres(Math.Min(Grid.SnapDown(least), SlatNumbers.Millimetres(run.LeastGap, 1)));
+            GreatestGap = Door.Millimetres(Math.Max(Grid.SnapUp(greatest), SlatNumbers.Millimetres(run.GreatestGap, 1)));
         }
 
         (long narrowest, long widest) = run.SlatWidthsFor(nearest.Count);
@@ -25,7 +26,7 @@ public sealed class SlatRemedy
         }
     }
 
-    /// <summary>The number whose gap is least out of the range at the station where it is worst; of two alike the fewer.</summary>
+    /// <summary>The number, up to one more than lie side by side, whose gap is least out of the range at the station where it is worst; of two alike the fewer.</summary>
     public SlatCount Nearest { get; }
 
     /// <summary>Least gap of a range, wide enough for the one asked, in which that number serves; null where no range does.</summary>
@@ -51,12 +52,16 @@ public sealed class SlatRemedy
             List<string> ways = [];
             if (LeastSlatWidth is { } narrowest && GreatestSlatWidth is { } widest)
             {
-                ways.Add($"{Nearest.Count} slats of {Print.Number(Door.Millimetres(narrowest))} to {Print.Number(Door.Millimetres(widest))} mm serve at the gaps asked");
+                // Printed to the micrometre, inward: what is read serves too. A range narrower than that is printed as it is.
+                double from = Math.Ceiling((Door.Millimetres(narrowest) * 1000) - 1e-6) / 1000, to = Math.Floor((Door.Millimetres(widest) * 1000) + 1e-6) / 1000;
+                ways.Add(from <= to
+                    ? $"{Nearest.Count} slats of {Print.Number(from)} to {Print.Mm(to)} serve at the gaps asked"
+                    : $"{Nearest.Count} slats of {Print.Number(Door.Millimetres(narrowest))} to {Print.Number(Door.Millimetres(widest))} mm serve at the gaps asked");
             }
 
             if (LeastGap is { } least && GreatestGap is { } greatest)
             {
-                ways.Add($"a gap of {Print.Number(Door.Millimetres(least))} to {Print.Number(Door.Millimetres(greatest))} mm takes {Nearest.Count} of the slats given");
+                ways.Add($"a gap of {Print.Number(Math.Floor((Door.Millimetres(least) * 1000) + 1e-6) / 1000)} to {Print.MmUp(Door.Millimetres(greatest))} takes {Nearest.Count} of the slats given");
             }
 
             if (CountWithEndSlatsTapered is { } count)

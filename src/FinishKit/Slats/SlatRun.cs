@@ -67,7 +67,7 @@ public sealed record SlatRun
     /// <summary>Greatest gap, from the least up to 1 m; null for 10 mm, common practice.</summary>
     public Length? GreatestGap { get; init; }
 
-    /// <summary>A slat or a gap at each end.</summary>
+    /// <summary>A slat at each end, or a gap at each end. A slat unless said.</summary>
     public SlatEnds Ends { get; init; }
 
     /// <summary>Widths at further stations along the slats, at most 50, where the face tapers; null or empty where it does not.</summary>
@@ -79,10 +79,10 @@ public sealed record SlatRun
         init => _stations = value is null || value.Count > SlatSpread.MostStations ? value : [.. value];
     }
 
-    /// <summary>What gives way where the face tapers.</summary>
+    /// <summary>What gives way where the face tapers. The gap unless said.</summary>
     public SlatTaper Taper { get; init; }
 
-    /// <summary>What set-out marks are rounded to.</summary>
+    /// <summary>What set-out marks are rounded to. Whole millimetres unless said.</summary>
     public SetOutStep RoundTo { get; init; }
 
     private (double, double, double?, double?, SlatEnds, SlatTaper, SetOutStep, int) Key => (

@@ -9,6 +9,7 @@ using static FinishKit.Measure;
 namespace FinishKit.Tests.Slats;
 
 /// <summary>Slats on a curve against the reference values, and against slats drawn by coordinates. Inputs are whole micrometres or 64ths of an inch.</summary>
+[Properties(Arbitrary = [typeof(SlatArbitraries)])]
 public sealed class SlatCurveTests
 {
     [Fact]
@@ -57,9 +58,9 @@ public sealed class SlatCurveTests
     /// bisection on the distance of the back edges, not by the formula.
     /// </summary>
     [Property(MaxTest = 500)]
-    public void Slats_drawn_by_coordinates_have_these_gaps(ushort radius, ushort width, ushort thickness, ushort gap)
+    public void Slats_drawn_by_coordinates_have_these_gaps(SlatTrial trial)
     {
-        (double r, double w, double t, double g) = Drawn(radius, width, thickness, gap);
+        (double r, double w, double t, double g) = (trial.Radius, trial.SlatWidth, trial.Thickness, trial.Gap);
         foreach (double signed in new[] { r, -r })
         {
             SlatFit slats = SlatCurve.Fit(Mm(signed), Mm(w), Mm(t), Mm(g));
@@ -96,9 +97,9 @@ public sealed class SlatCurveTests
     }
 
     [Property]
-    public void The_widest_slat_stands_off_just_so_much(ushort radius, ushort standOff)
+    public void The_widest_slat_stands_off_just_so_much(SlatTrial trial)
     {
-        double r = 50 + radius, h = Math.Round(r * (standOff % 5000 + 1) / 20_000, 6);
+        double r = trial.Radius, h = trial.Thickness / 8;
         foreach (double signed in new[] { r, -r })
         {
             double width = SlatCurve.WidestSlat(Mm(signed), Mm(h))!.Value.Millimeters;
@@ -132,9 +133,9 @@ public sealed class SlatCurveTests
     }
 
     [Property]
-    public void Twice_every_length_turns_as_much(ushort radius, ushort width, ushort thickness, ushort gap)
+    public void Twice_every_length_turns_as_much(SlatTrial trial)
     {
-        (double r, double w, double t, double g) = Drawn(radius, width, thickness, gap);
+        (double r, double w, double t, double g) = (trial.Radius, trial.SlatWidth, trial.Thickness, trial.Gap);
         foreach (double signed in new[] { r, -r })
         {
             SlatFit one = SlatCurve.Fit(Mm(signed), Mm(w), Mm(t), Mm(g)), two = SlatCurve.Fit(Mm(2 * signed), Mm(2 * w), Mm(2 * t), Mm(2 * g));
@@ -145,9 +146,9 @@ public sealed class SlatCurveTests
     }
 
     [Property]
-    public void Inches_and_millimetres_sit_the_same(ushort radius, byte width, byte thickness, byte gap)
+    public void Inches_and_millimetres_sit_the_same(SlatTrial trial)
     {
-        (int r, int w, int t, int g) = (1024 + radius, 16 + width, 1 + thickness, gap);
+        (int r, int w, int t, int g) = (1024 + (int)trial.Radius, 16 + (int)trial.SlatWidth, (int)trial.Thickness, (int)trial.Gap);
         SlatFit inches = SlatCurve.Fit(Sixtyfourths(r), Sixtyfourths(w), Sixtyfourths(t), Sixtyfourths(g));
         SlatFit millimetres = SlatCurve.Fit(Mm(25.4 * r / 64), Mm(25.4 * w / 64), Mm(25.4 * t / 64), Mm(25.4 * g / 64));
         Assert.True(millimetres == inches);
@@ -249,8 +250,4 @@ public sealed class SlatCurveTests
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
         Assert.Equal(expected, again);
     }
-
-    /// <summary>Radius 120 mm to 6 m, slats of 5 to 60, up to 40 thick, gaps up to 20.</summary>
-    private static (double Radius, double Width, double Thickness, double Gap) Drawn(ushort radius, ushort width, ushort thickness, ushort gap) =>
-        (120 + (radius % 5881) + (radius / 1000.0), 5 + (width % 55_001 / 1000.0), (1 + (thickness % 40_000)) / 1000.0, gap % 20_001 / 1000.0);
 }

@@ -11,15 +11,15 @@ using static FinishKit.Measure;
 namespace FinishKit.Tests.Slats;
 
 /// <summary>
-/// What any spread must do, against an oracle of its own that tries every number in fractions of whole numbers of any size. Widths are
-/// whole micrometres; every fourth is made so that a number fits with a gap exactly at a limit or in the middle of the range.
+/// What any spread must do, against an oracle of its own that tries every number, in fractions of whole numbers of any size.
 /// </summary>
+[Properties(Arbitrary = [typeof(SlatArbitraries)])]
 public sealed class SlatSpreadProperties
 {
     [Property(MaxTest = 500)]
-    public void Every_number_that_fits_is_found_and_the_best_is_recommended(uint width, ushort slat, ushort gaps, uint stations)
+    public void Every_number_that_fits_is_found_and_the_best_is_recommended(SlatTrial trial)
     {
-        SlatRun run = Run(width, slat, gaps, stations);
+        SlatRun run = trial.Run;
         Oracle oracle = new(run);
         SlatChoice choice = SlatSpread.Spread(run);
         Assert.Equal(oracle.InRange, choice.Counts.Select(static count => count.Count));
@@ -33,15 +33,22 @@ public sealed class SlatSpreadProperties
     }
 
     [Property(MaxTest = 500)]
-    public void Slats_and_gaps_fill_the_width_exactly_and_marks_never_drift(uint width, ushort slat, ushort gaps, uint stations)
+    public void Slats_and_gaps_fill_the_width_exactly_and_marks_never_drift(SlatTrial trial)
     {
-        SlatRun run = Run(width, slat, gaps, stations);
+        SlatRun run = trial.Run;
         Oracle oracle = new(run);
         double half = (run.RoundTo == SetOutStep.SixteenthInch ? 1.5875 : 1) / 2;
         foreach (SlatCount count in SlatSpread.Spread(run).Counts)
         {
             for (int station = 0; station < oracle.Widths.Length; station++)
             {
+                if (count.Gaps[station].Millimeters < 0 || count.EndSlats[station].Millimeters <= 0)
+                {
+                    int there = station;
+                    Assert.Equal("station", Assert.Throws<ArgumentOutOfRangeException>(() => count.SetOut(there)).ParamName);
+                    continue;
+                }
+
                 SlatSetOut setOut = count.SetOut(station);
                 Assert.Equal(count.Count, setOut.Marks.Count);
                 double worst = 0;
@@ -67,10 +74,10 @@ public sealed class SlatSpreadProperties
 
     /// <summary>The left edges of one face are the right edges of its mirror image.</summary>
     [Property]
-    public void The_mirrored_set_out_is_the_mirror_image(uint width, ushort slat, ushort gaps, uint stations)
+    public void The_mirrored_set_out_is_the_mirror_image(SlatTrial trial)
     {
-        SlatRun run = Run(width, slat, gaps, stations);
-        foreach (SlatCount count in SlatSpread.Spread(run).Counts)
+        SlatRun run = trial.Run;
+        foreach (SlatCount count in SlatSpread.Spread(run).Counts.Where(static count => count.ServesEveryStation))
         {
             SlatSetOut setOut = count.SetOut();
             for (int i = 0; i < count.Count; i++)
@@ -83,9 +90,9 @@ public sealed class SlatSpreadProperties
     }
 
     [Property]
-    public void Twice_every_length_is_the_same_number_and_twice_the_gap(uint width, ushort slat, ushort gaps, uint stations)
+    public void Twice_every_length_is_the_same_number_and_twice_the_gap(SlatTrial trial)
     {
-        SlatRun run = Run(width, slat, gaps, stations);
+        SlatRun run = trial.Run;
         SlatRun twice = run with
         {
             Width = Mm(2 * run.Width.Millimeters),
@@ -105,9 +112,9 @@ public sealed class SlatSpreadProperties
     }
 
     [Property]
-    public void More_slats_have_less_between_them(uint width, ushort slat, ushort gaps, uint stations)
+    public void More_slats_have_less_between_them(SlatTrial trial)
     {
-        SlatChoice choice = SlatSpread.Spread(Run(width, slat, gaps, stations));
+        SlatChoice choice = SlatSpread.Spread(trial.Run);
         foreach ((SlatCount fewer, SlatCount more) in choice.Counts.Zip(choice.Counts.Skip(1)))
         {
             Assert.True(fewer.Count < more.Count);
@@ -117,9 +124,9 @@ public sealed class SlatSpreadProperties
     }
 
     [Property]
-    public void Inches_and_millimetres_give_the_same_spread(ushort width, byte slat, byte gaps)
+    public void Inches_and_millimetres_give_the_same_spread(SlatTrial trial)
     {
-        (int w, int s, int g) = (640 + width, 32 + slat, gaps % 64);
+        (int w, int s, int g) = (640 + (int)trial.Radius, 16 + (int)trial.SlatWidth, (int)trial.Gap);
         SlatChoice inches = SlatSpread.Spread(Sixtyfourths(w), Sixtyfourths(s), Sixtyfourths(g), Sixtyfourths(g + 16));
         SlatChoice millimetres = SlatSpread.Spread(Mm(25.4 * w / 64), Mm(25.4 * s / 64), Mm(25.4 * g / 64), Mm(25.4 * (g + 16) / 64));
         Assert.Equal(millimetres.Run, inches.Run);
@@ -131,9 +138,9 @@ public sealed class SlatSpreadProperties
 
     /// <summary>A remedy that is taken cures; a nanometre past a slat width it does not.</summary>
     [Property(MaxTest = 300)]
-    public void Every_remedy_cures(uint width, ushort slat, ushort gaps, uint stations)
+    public void Every_remedy_cures(SlatTrial trial)
     {
-        SlatRun run = Run(width, slat, gaps, stations);
+        SlatRun run = trial.Run;
         if (SlatSpread.Spread(run).Remedy is not { } remedy)
         {
             return;
@@ -161,31 +168,6 @@ public sealed class SlatSpreadProperties
         static bool Serves(SlatRun changed, int slats) => SlatSpread.Spread(changed).Counts.Any(count => count.Count == slats && count.ServesEveryStation);
     }
 
-    /// <summary>Slats of 5 to 60 mm, gaps of up to 12, a face for up to 40 of them, none to three more stations that taper by up to a tenth; both ends, both rules, both steps.</summary>
-    private static SlatRun Run(uint width, ushort slat, ushort gaps, uint stations)
-    {
-        double w = 5 + (slat % 55_001 / 1000.0), least = gaps % 64 / 8.0, greatest = least + (gaps / 64 % 32 / 8.0);
-        SlatEnds ends = stations % 2 == 0 ? SlatEnds.Closed : SlatEnds.Open;
-        int slats = 1 + (int)(width / 4 % 40), between = ends == SlatEnds.Closed ? slats - 1 : slats + 1;
-        double face = (width % 4) switch
-        {
-            0 => (slats * w) + (between * least),
-            1 => (slats * w) + (between * greatest),
-            2 => (slats * w) + (between * (least + greatest) / 2),
-            _ => 10 + (width % 2_000_003 / 1000.0),
-        };
-        int more = (int)(stations / 8 % 4);
-        return new SlatRun(Mm(face), Mm(w))
-        {
-            LeastGap = Mm(least),
-            GreatestGap = Mm(greatest),
-            Ends = ends,
-            Taper = stations / 2 % 2 == 0 ? SlatTaper.VaryingGap : SlatTaper.EndSlatsTapered,
-            RoundTo = stations / 4 % 2 == 0 ? SetOutStep.WholeMillimetre : SetOutStep.SixteenthInch,
-            Stations = [.. Enumerable.Range(1, more).Select(i => Mm(Math.Round(face * (1 - (stations / 32 % 1000 / 1e4 * i / more)), 3)))],
-        };
-    }
-
     private static double Millimetres(BigInteger amount, BigInteger over) => (double)amount / (double)over / 1e6;
 
     /// <summary>Every number from one up to more than go in, in whole nanometres over whole numbers.</summary>
@@ -208,7 +190,7 @@ public sealed class SlatSpreadProperties
             InRange = [.. tried.Where(slats => Stations.Any(station => Fits(slats, station)))];
             Serving = [.. tried.Where(slats => Stations.All(station => Fits(slats, station)))];
             Recommended = Serving.Count == 0 ? null : Best(Serving, gap => BigInteger.Abs((2 * gap.Amount) - (gap.Over * (_least + _greatest))));
-            Nearest = Best(tried, gap => BigInteger.Max(0, BigInteger.Max((gap.Over * _least) - gap.Amount, gap.Amount - (gap.Over * _greatest))));
+            Nearest = Best(tried.Where(slats => slats == fewest || slats <= (Widths.Max() / _slat) + 1), gap => BigInteger.Max(0, BigInteger.Max((gap.Over * _least) - gap.Amount, gap.Amount - (gap.Over * _greatest))));
         }
 
         internal BigInteger[] Widths { get; }

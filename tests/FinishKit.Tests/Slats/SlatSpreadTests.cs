@@ -128,6 +128,10 @@ public sealed class SlatSpreadTests
         Assert.True(none.HasProblem);
         Assert.Equal("slats-taper-too-much", none.Findings[0].Code);
         Assert.Null(none.Remedy!.LeastGap);
+
+        // The mean of 920 takes 19 slats of (920 - 180)/19 = 38.9 to (920 - 108)/19 = 42.736842; more than 40 leaves something of the end slats.
+        Assert.Equal(19, none.Remedy.Nearest.Count);
+        Assert.Equal((40.000001, 42.736842), (none.Remedy.LeastSlatWidth!.Value.Millimeters, none.Remedy.GreatestSlatWidth!.Value.Millimeters));
         Assert.False(SlatSpread.Spread(run with { Stations = [Mm(840.000002)] }).HasProblem); // a nanometre of slat is left
     }
 
@@ -149,6 +153,7 @@ public sealed class SlatSpreadTests
         Assert.Equal([9.2, 5.333333], remedy.Nearest.Gaps.Select(static gap => gap.Millimeters));
         Assert.Equal((39.225807, 39.354838), (remedy.LeastSlatWidth!.Value.Millimeters, remedy.GreatestSlatWidth!.Value.Millimeters));
         Assert.Equal((5.333333, 10), (remedy.LeastGap!.Value.Millimeters, remedy.GreatestGap!.Value.Millimeters));
+        Assert.Equal("31 slats of 39.226 to 39.354 mm serve at the gaps asked; a gap of 5.333 to 10 mm takes 31 of the slats given; with both end slats tapered 31 slats serve every station.", remedy.Text);
         Assert.Equal(31, remedy.CountWithEndSlatsTapered); // mean 1458: 30 slats 258/29 = 8.897, 31: 218/30 = 7.267, nearer 8 by 0.733 to 0.897
     }
 
