@@ -37,6 +37,14 @@ internal static class BadInputRules
         RefusedAt("hung.AdhesiveArea", "Retention.FastenersNeeded(*", "hung", "AdhesiveStrength default"),
         RefusedAt("hung.AdhesiveStrength", "Retention.FastenersNeeded(*", "hung", "AdhesiveArea default"),
 
+        // Slats
+        Taken("SlatSpread.Spread(*", "leastGap|run", "default|LeastGap default", "slats may touch"),
+        Taken("SlatSpread.Spread(*", "run", "Stations empty", "a face that does not taper"),
+        Taken("new SlatRun(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Found("SlatCurve.Fit(*", "gap", "default", "slats-face-closed"),
+        Taken("SlatCurve.WidestSlat(*", "standOff", "default", "nothing may stand off: a slat of no width"),
+        Taken("SlatCount.*", "station", "0", "the first station"),
+
         // A job: what a member may be besides its usual value
         Taken("FastenerLength.*", "job|layers", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
         Taken("FastenerLength.*", "job|layers", "*[0] Compressed default", "a layer that gives way altogether"),

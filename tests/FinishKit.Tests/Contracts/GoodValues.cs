@@ -17,6 +17,7 @@ internal static class GoodValues
     private static readonly BeamSection s_section = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
 
     private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
+    private static readonly SlatRun s_slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
 
     private static readonly Dictionary<Type, Func<object>> s_byType = new()
     {
@@ -94,6 +95,12 @@ internal static class GoodValues
     private static readonly SheetGoods s_bent = new("a sheet", Mm(6.5), Mm(6.4), "a family")
     {
         Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
+        [typeof(SlatRun)] = static () => s_slats,
+        [typeof(SlatChoice)] = static () => SlatSpread.Spread(s_slats),
+        [typeof(SlatCount)] = static () => SlatSpread.Spread(s_slats).Recommended!,
+        [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
+        [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
+        [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -136,6 +143,13 @@ internal static class GoodValues
         ["Withdrawal.pointPenetration"] = Mm(30),
         ["Withdrawal.threadDiameter"] = Mm(6),
         ["Withdrawal.threadPenetration"] = Mm(40),
+        ["SlatSpread.width"] = Mm(1500),
+        ["SlatSpread.slatWidth"] = Mm(40),
+        ["SlatSpread.leastGap"] = Mm(6),
+        ["SlatSpread.greatestGap"] = Mm(10),
+        ["SlatCurve.radius"] = Mm(3818),
+        ["SlatCount.radius"] = Mm(3818),
+        ["SlatCount.station"] = 0,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

@@ -131,6 +131,31 @@ internal static class Samples
         yield return ("ripped too wide", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(2600.5), Mm(900))] }));
         StripPart[] parts = [new(Mm(1200), Mm(1275)) { Count = 6 }, new(Mm(1200), Mm(675)) { Count = 6 }, new(Mm(1200), Mm(650)) { Count = 6 }, new(Mm(1200), Mm(575)) { Count = 12 }];
         yield return ("ripped without proof", StripRipping.Rip(ripped with { SheetLength = Mm(2510), Parts = parts, Kerf = Mm(0) }));
+        SlatRun slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
+        SlatRun[] runs =
+        [
+            slats,
+            slats with { Stations = null, LeastGap = Mm(6.25), GreatestGap = Mm(8.5), RoundTo = SetOutStep.SixteenthInch },
+            slats with { Stations = [Mm(1500.5), Mm(1480), Mm(1448.5)], Ends = SlatEnds.Open },
+            slats with { Stations = [Mm(1200.5)] },
+            slats with { Stations = [Mm(1200.5)], Taper = SlatTaper.EndSlatsTapered },
+            slats with { Stations = [Mm(1455.5)], Taper = SlatTaper.EndSlatsTapered },
+            slats with { Stations = [Mm(1200.5), Mm(1300)], Width = Mm(50) },
+            slats with { Width = Mm(30.5), Stations = null, LeastGap = Mm(0), GreatestGap = Mm(0) },
+            slats with { Width = Mm(1500.001), Stations = [], LeastGap = Mm(8.5), GreatestGap = Mm(8.5) },
+        ];
+        for (int i = 0; i < runs.Length; i++)
+        {
+            yield return ($"slats {i}", SlatSpread.Spread(runs[i]));
+        }
+
+        yield return ("slats by plain lengths", SlatSpread.Spread(Mm(1500.5), Mm(40), Mm(6.5), Mm(9.5)));
+        yield return ("slats on a hollow", SlatCurve.Fit(Mm(3817.5), Mm(40), Mm(10.5), Mm(7.25)));
+        yield return ("slats on a bulge", SlatCurve.Fit(Mm(-817.5), Mm(40), Mm(10.5), Mm(9.75)));
+        yield return ("slats on a flat face", SlatCurve.Fit(null, Mm(40), Mm(10.5), Mm(7.25)));
+        yield return ("slats that close", SlatCurve.Fit(Mm(400.5), Mm(40), Mm(60), Mm(6)));
+        yield return ("slats that meet before the face", SlatCurve.Fit(Mm(50.5), Mm(40), Mm(60), Mm(6)));
+        yield return ("no slat", default(SlatFit));
     }
 
     internal static IEnumerable<string> Texts()
