@@ -60,11 +60,7 @@ internal static class Door
 
     internal static double Newtons(Force force, string parameter, Allowed allowed, List<InputProblem>? problems)
     {
-        double newtons = force.Unit switch
-        {
-            ForceUnit.Newton => force.Value,
-            _ => Array.IndexOf(Force.Units, force.Unit) < 0 ? double.NaN : IsEndless(force.Value) ? Endless(force.Value) : force.Newtons,
-        };
+        double newtons = Newtons(force);
         return allowed.Holds(newtons) ? newtons : Refuse(newtons, parameter, allowed, problems);
     }
 
@@ -130,6 +126,15 @@ internal static class Door
     }
 
     internal static Length Millimetres(double millimetres) => new(millimetres, LengthUnit.Millimeter);
+
+    /// <summary>Newtons; NaN where the unit is undefined.</summary>
+    internal static double Newtons(Force force) => force.Unit switch
+    {
+        ForceUnit.Newton => force.Value,
+        _ => Array.IndexOf(Force.Units, force.Unit) < 0 ? double.NaN : IsEndless(force.Value) ? Endless(force.Value) : force.Newtons,
+    };
+
+    internal static Force Newtons(double newtons) => new(newtons, ForceUnit.Newton);
 
     internal static Angle Radians(double radians) => new(radians, AngleUnit.Radian);
 
