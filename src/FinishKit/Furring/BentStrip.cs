@@ -34,7 +34,7 @@ public static class BentStrip
     /// SheetGoods ply = new("15 mm ply", Mm(15), Mm(14.8), "ply") { Bending = figures };
     /// BentStripResult strip = BentStrip.Judge(new BentStripCase(ply, Mm(3818), BentSheet.EqualRows(Mm(1516), 3)));
     /// Length? peak = strip.PeakRadius;                    // 2540.4 mm: (3818 - 7.4)/1.5
-    /// bool follows = strip.Follows;                       // false: 3696.801 mm are allowed
+    /// bool follows = strip.Follows;                       // false: 3696.775 mm are allowed
     /// </code></example>
     public static BentStripResult Judge(BentStripCase strip)
     {

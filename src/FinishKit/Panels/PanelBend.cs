@@ -28,7 +28,7 @@ public static class PanelBend
     /// <exception cref="ArgumentException">A figure is not a number or in an undefined unit, or the grain is undefined.</exception>
     /// <example><code>
     /// BentSheet stiff = new(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(50.9)) { Grain = BendGrain.AroundTheCurve };
-    /// Length least = PanelBend.MinimumRadius(stiff).Minimum; // 1601.509 mm: twice the 800.755 at which one in twenty breaks
+    /// Length least = PanelBend.MinimumRadius(stiff).Minimum; // 1601.509 mm: twice the 800.754 at which one in twenty breaks
     /// </code></example>
     public static BendRadius MinimumRadius(BentSheet sheet) => new(BendLimit.Read(sheet, s_sheet, null));
 
