@@ -58,11 +58,21 @@ internal static class Door
         _ => Array.IndexOf(Mass.Units, mass.Unit) < 0 ? double.NaN : IsEndless(mass.Value) ? Endless(mass.Value) : mass.Kilograms,
     };
 
-    internal static double Newtons(Force force, string parameter, Allowed allowed, List<InputProblem>? problems)
+    internal static double Newtons(Force force, string parameter, Allowed allowed, List<InputProblem>? problems) =>
+        Newtons(force, new Name(parameter), allowed, problems);
+
+    internal static double Newtons(Force force, Name parameter, Allowed allowed, List<InputProblem>? problems)
     {
         double newtons = Newtons(force);
-        return allowed.Holds(newtons) ? newtons : Refuse(newtons, parameter, allowed, problems);
+        return allowed.Holds(newtons) ? newtons : Refuse(newtons, parameter.ToString(), allowed, problems);
     }
+
+    /// <summary>Newtons; NaN where the unit is undefined.</summary>
+    internal static double Newtons(Force force) => force.Unit switch
+    {
+        ForceUnit.Newton => force.Value,
+        _ => Array.IndexOf(Force.Units, force.Unit) < 0 ? double.NaN : IsEndless(force.Value) ? Endless(force.Value) : force.Newtons,
+    };
 
     internal static double KilogramsPerCubicMetre(Density density, string parameter, Allowed allowed, List<InputProblem>? problems)
     {
@@ -74,10 +84,13 @@ internal static class Door
         return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
     }
 
-    internal static double Megapascals(Pressure pressure, string parameter, Allowed allowed, List<InputProblem>? problems)
+    internal static double Megapascals(Pressure pressure, string parameter, Allowed allowed, List<InputProblem>? problems) =>
+        Megapascals(pressure, new Name(parameter), allowed, problems);
+
+    internal static double Megapascals(Pressure pressure, Name parameter, Allowed allowed, List<InputProblem>? problems)
     {
         double value = Megapascals(pressure);
-        return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
+        return allowed.Holds(value) ? value : Refuse(value, parameter.ToString(), allowed, problems);
     }
 
     /// <summary>Megapascals; NaN where the unit is undefined.</summary>
@@ -100,8 +113,24 @@ internal static class Door
         _ => Array.IndexOf(Area.Units, area.Unit) < 0 ? double.NaN : IsEndless(area.Value) ? Endless(area.Value) : area.SquareMillimeters,
     };
 
+    internal static double NewtonsPerMillimetre(ForcePerLength load, Name parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double value = NewtonsPerMillimetre(load);
+        return allowed.Holds(value) ? value : Refuse(value, parameter.ToString(), allowed, problems);
+    }
+
+    /// <summary>Newtons per millimetre; NaN where the unit is undefined.</summary>
+    internal static double NewtonsPerMillimetre(ForcePerLength load) => load.Unit switch
+    {
+        ForcePerLengthUnit.NewtonPerMillimeter => load.Value,
+        _ => Array.IndexOf(ForcePerLength.Units, load.Unit) < 0 ? double.NaN : IsEndless(load.Value) ? Endless(load.Value) : load.NewtonsPerMillimeter,
+    };
+
     internal static double Number(double value, string parameter, Allowed allowed, List<InputProblem>? problems) =>
         allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
+
+    internal static double Number(double value, Name parameter, Allowed allowed, List<InputProblem>? problems) =>
+        allowed.Holds(value) ? value : Refuse(value, parameter.ToString(), allowed, problems);
 
     internal static bool IsMissing(object? value, Name parameter, string allowed, List<InputProblem>? problems)
     {
@@ -126,13 +155,6 @@ internal static class Door
     }
 
     internal static Length Millimetres(double millimetres) => new(millimetres, LengthUnit.Millimeter);
-
-    /// <summary>Newtons; NaN where the unit is undefined.</summary>
-    internal static double Newtons(Force force) => force.Unit switch
-    {
-        ForceUnit.Newton => force.Value,
-        _ => Array.IndexOf(Force.Units, force.Unit) < 0 ? double.NaN : IsEndless(force.Value) ? Endless(force.Value) : force.Newtons,
-    };
 
     internal static Force Newtons(double newtons) => new(newtons, ForceUnit.Newton);
 

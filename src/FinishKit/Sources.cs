@@ -7,6 +7,8 @@ internal static class Sources
 
     internal static readonly Source Circle = Source.Derived("geometry-circle", "Circle through the ends and the top of an arc", "Pythagoras on half the chord and the radius less the rise");
 
+    internal static readonly Source Beam = Source.Derived("beams-three-moments", "Beam on pinned supports that may be displaced", "slopes of neighbouring spans agree over each support; a rectangle has I = b t³/12 and Z = b t²/6");
+
     internal static readonly Source ReadingError = Source.CommonPractice("reading-error", "a gap under a straightedge is read to half a millimetre");
 
     internal static readonly Source ToleranceSum = Source.Derived("tolerance-sum", "Sum of toleranced lengths", "worst case adds deviations; variances of independent terms add; a tolerance is read as plus and minus three sigma");

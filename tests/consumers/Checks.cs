@@ -20,6 +20,7 @@ namespace FinishKit.Consumers
             BadRowsDoNotStopTheBatch();
             Withdrawals();
             LengthsAsPeopleWriteThem();
+            BoardSpans();
         }
 
         private static void WhichNail()
@@ -77,6 +78,19 @@ namespace FinishKit.Consumers
             Expect.True("a flat surface has no radius", !flat.Radius.HasValue);
             Expect.Same("a shallow reading is a finding", "geometry-radius-uncertain", arc.Findings.Count == 1 ? arc.Findings[0].Code : "none");
             Expect.True("the workings print the radius", arc.Explain().ToText().IndexOf("5626", StringComparison.Ordinal) >= 0);
+        }
+
+        private static void BoardSpans()
+        {
+            // By hand: I = 89 * 12.7^3 / 12 = 15192; 0.015097 * 200 * L^3 = 3 * 0.8 * 8900 * 15192 gives L = 475.4.
+            BeamSection board = new BeamSection(Measure.Mm(89), Measure.Mm(12.7), Pressure.FromMegapascals(8900));
+            BayLimit bay = BoardSpan.LargestBay(board);
+            Expect.Near("largest bay of a knotty board, mm", 475.4, bay.LargestBay.Millimeters, 0.05);
+            Expect.Same("deflection governs", "Deflection", bay.Governs.ToString());
+
+            // By hand: P L^3 / (48 E I) with E I = 0.8 * 8900 * 15192 = 1.08168e8: 100 * 400^3 / (48 * 1.08168e8) = 1.2326.
+            BeamExtremes pushed = ContinuousBeam.UnderPointLoad(new Beam(board, new[] { Measure.Mm(400) }), Force.FromNewtons(100));
+            Expect.Near("simple span under 100 N, mm", 1.2326, pushed.Deflection.Millimeters, 0.0001);
         }
 
         private static void InputIsRefused()

@@ -22,34 +22,68 @@ internal readonly struct SpanState(double length, double stiffness, double unifo
     internal double Deflection(double x) => LeftDisplacement + ((RightDisplacement - LeftDisplacement) * x / length) + Sag(x);
 
     /// <summary>How far the beam stands off the straight line between the span's two supports.</summary>
-    internal double Sag(double x)
+    internal double Sag(double x) => Sag(x, default(Silent));
+
+    /// <summary>The one formula body of the sag, for the numbers and for the workings.</summary>
+    internal double Sag<TTrace>(double x, TTrace trace)
+        where TTrace : struct, ITrace
     {
-        double rest = length - x;
-        double ends = x * rest * ((LeftMoment * (length + rest)) + (RightMoment * (length + x))) / (6 * length);
-        double sag = ends + (uniform * x * rest * ((length * length) + (x * rest)) / 24);
+        double left = LeftMoment, right = RightMoment;
+        GiveSpan(left, right, x, trace);
+        double rest = trace.Step("x_r", nameof(rest), length - x, "mm", Sources.Beam);
+        double sum = trace.Step("S_M", nameof(sum), x * rest * ((left * (length + rest)) + (right * (length + x))) / (6 * length), "N mm3", Sources.Beam);
+        if (uniform != 0)
+        {
+            trace.Given("w", uniform, "N/mm", Sources.Given);
+            sum = trace.Step("S_w", nameof(sum), sum + (uniform * x * rest * ((length * length) + (x * rest)) / 24), "N mm3", Sources.Beam);
+        }
+
+        int index = 0;
         foreach (PointOnSpan point in points)
         {
             if (point.Span == span)
             {
-                double a = point.Distance, b = length - a;
-                sag += x <= a
-                    ? point.Load * b * x * ((length * length) - (b * b) - (x * x)) / (6 * length)
-                    : point.Load * a * rest * ((length * length) - (a * a) - (rest * rest)) / (6 * length);
+                double load = point.Load, a = point.Distance;
+                trace.Given("P", load, "N", Sources.Given, ++index);
+                trace.Given("a", a, "mm", Sources.Given, index);
+                double b = trace.Step("b", nameof(b), length - a, "mm", Sources.Beam, index);
+                sum = x <= a
+                    ? trace.Step("S_P", nameof(sum), sum + (load * b * x * ((length * length) - (b * b) - (x * x)) / (6 * length)), "N mm3", Sources.Beam, index)
+                    : trace.Step("S_P", nameof(sum), sum + (load * a * rest * ((length * length) - (a * a) - (rest * rest)) / (6 * length)), "N mm3", Sources.Beam, index);
             }
         }
 
-        return sag / stiffness;
+        trace.Given("EI", stiffness, "N mm2", Sources.Beam, meaning: "stiffness");
+        return trace.Step("d", "deflection", sum / stiffness, "mm", Sources.Beam);
     }
 
-    internal double Moment(double x)
+    internal double Moment(double x) => Moment(x, default(Silent));
+
+    /// <summary>The one formula body of the moment, for the numbers and for the workings.</summary>
+    internal double Moment<TTrace>(double x, TTrace trace)
+        where TTrace : struct, ITrace
     {
-        double rest = length - x;
-        double moment = (((LeftMoment * rest) + (RightMoment * x)) / length) + (uniform * x * rest / 2);
+        double left = LeftMoment, right = RightMoment;
+        GiveSpan(left, right, x, trace);
+        double rest = trace.Step("x_r", nameof(rest), length - x, "mm", Sources.Beam);
+        double moment = trace.Step("M", nameof(moment), ((left * rest) + (right * x)) / length, "N mm", Sources.Beam);
+        if (uniform != 0)
+        {
+            trace.Given("w", uniform, "N/mm", Sources.Given);
+            moment = trace.Step("M_w", nameof(moment), moment + (uniform * x * rest / 2), "N mm", Sources.Beam);
+        }
+
+        int index = 0;
         foreach (PointOnSpan point in points)
         {
             if (point.Span == span)
             {
-                moment += x <= point.Distance ? point.Load * (length - point.Distance) * x / length : point.Load * point.Distance * rest / length;
+                double load = point.Load, a = point.Distance;
+                trace.Given("P", load, "N", Sources.Given, ++index);
+                trace.Given("a", a, "mm", Sources.Given, index);
+                moment = x <= a
+                    ? trace.Step("M_P", nameof(moment), moment + (load * (length - a) * x / length), "N mm", Sources.Beam, index)
+                    : trace.Step("M_P", nameof(moment), moment + (load * a * rest / length), "N mm", Sources.Beam, index);
             }
         }
 
@@ -126,6 +160,15 @@ internal readonly struct SpanState(double length, double stiffness, double unifo
     {
         (double first, double second) = ZerosOfMoment(from, to);
         return (PlaceOfSlope(from, first, slope), PlaceOfSlope(first, second, slope), PlaceOfSlope(second, to, slope));
+    }
+
+    private void GiveSpan<TTrace>(double left, double right, double x, TTrace trace)
+        where TTrace : struct, ITrace
+    {
+        trace.Given("L", length, "mm", Sources.Given, meaning: "span");
+        trace.Given("M_1", left, "N mm", Sources.Beam, meaning: "moment over the support before, from the three-moment equations");
+        trace.Given("M_2", right, "N mm", Sources.Beam, meaning: "moment over the support after, from the three-moment equations");
+        trace.Given("x", x, "mm", Sources.Beam, meaning: "place in the span");
     }
 
     private BeamPlace At(BeamPlace worst, int place, double x) => double.IsNaN(x) ? worst : BeamPlace.Greater(worst, new BeamPlace(place, x, Sag(x)));

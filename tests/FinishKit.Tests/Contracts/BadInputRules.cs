@@ -44,6 +44,14 @@ internal static class BadInputRules
         Taken("FastenerLength.*", "job", "SetDepth default|DriveAngle default|RequiredClearance default|LeastBite default|TargetBite default|MarginalChance 0|HitsLimit 0", "zero is in the range"),
         Taken("FastenerLength.*", "job", "Sheets empty|OtherSeries empty", "no remedy of that kind is looked for"),
 
+        // Beams
+        Taken("ContinuousBeam.*", "load", "default|-1", "no load, and a pull"),
+        Taken("BeamResponse.*", "place", "default", "over the first support"),
+        Taken("ContinuousBeam.*", "beam", "Displacements empty|Displacements [0] default|Displacements [0] -1", "on the line, and off it to the other side"),
+        Taken("ContinuousBeam.UnderLoads(*", "loads", "empty", "only the displaced supports bend it"),
+        Taken("BoardSpan.*", "question", "PointLoad default|UniformLoad default", "no load of that kind"),
+        Taken("new BeamSection(*|new BayQuestion(*|new Beam(*|BeamLoad.*", "*", "*", "stored unchecked: the calculator checks it"),
+
         // Table rows and profiles of the caller's own
         Taken("new FastenerSeries(*|new PlywoodKind(*|new SheetGoods(*|new SpeciesCombination(*|new StrengthClass(*|new WoodSpecies(*|Layer.Compressible(*", "name|family", "empty|100,000 brackets", "a name is the caller's"),
         Taken("FastenerSeries.set_Tolerances(*", "value", "empty", "lengths are exact"),

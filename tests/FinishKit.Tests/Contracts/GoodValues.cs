@@ -18,6 +18,9 @@ internal static class GoodValues
     {
         Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
     };
+    private static readonly BeamSection s_section = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
+
+    private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
 
     private static readonly Dictionary<Type, Func<object>> s_byType = new()
     {
@@ -44,6 +47,15 @@ internal static class GoodValues
         [typeof(FastenerSeries)] = static () => FastenerSeries.Brad18,
         [typeof(SheetGoods)] = static () => SheetGoods.Birch15,
         [typeof(PlywoodBending)] = static () => new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
+        [typeof(BeamSection)] = static () => s_section,
+        [typeof(BayQuestion)] = static () => new BayQuestion(s_section),
+        [typeof(BayLimit)] = static () => BoardSpan.LargestBay(s_section),
+        [typeof(Beam)] = static () => s_beam,
+        [typeof(BeamLoad)] = static () => BeamLoad.Point(Mm(100), Force.FromNewtons(20)),
+        [typeof(IReadOnlyList<BeamLoad>)] = static () => new[] { BeamLoad.Point(Mm(100), Force.FromNewtons(20)), BeamLoad.Uniform(ForcePerLength.FromNewtonsPerMillimeter(0.1)) },
+        [typeof(BeamResponse)] = static () => ContinuousBeam.UnderLoads(s_beam, [BeamLoad.Point(Mm(100), Force.FromNewtons(20))]),
+        [typeof(BeamExtremes)] = static () => ContinuousBeam.UnderPointLoad(s_beam, Force.FromNewtons(20)),
+        [typeof(ForcePerLength)] = static () => ForcePerLength.FromNewtonsPerMillimeter(0.1),
         [typeof(BoardProfile)] = static () => BoardProfile.TongueAndGroove(Mm(12.7), Mm(4), Mm(4)),
         [typeof(FastenerJob)] = static () => s_job,
         [typeof(FastenerCandidate)] = static () => FastenerLength.Evaluate(s_job, Mm(25.4)),
@@ -75,10 +87,17 @@ internal static class GoodValues
         [typeof(BentStripCase)] = static () => new BentStripCase(s_bendable, Mm(3818), [Mm(0), Mm(758), Mm(1516)]),
     };
 
+    private static readonly SheetGoods s_bent = new("a sheet", Mm(6.5), Mm(6.4), "a family")
+    {
+        Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
+    };
+
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
     private static readonly Dictionary<string, object> s_byName = new(StringComparer.Ordinal)
     {
         ["Arc.chord"] = Mm(300),
+        ["BeamSection.sheet"] = s_bent,
+        ["BeamSection.elasticity"] = Pressure.FromMegapascals(9000),
         ["Arc.rise"] = Mm(20),
         ["Arc.radius"] = Mm(5000),
         ["Arc.arcLength"] = Mm(310),

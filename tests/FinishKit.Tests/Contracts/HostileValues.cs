@@ -27,6 +27,7 @@ internal static class HostileValues
         [typeof(Force)] = Quantities<Force, ForceUnit>(static (value, unit) => new(value, unit), ForceUnit.Newton, ForceUnit.Meganewton),
         [typeof(Density)] = Quantities<Density, DensityUnit>(static (value, unit) => new(value, unit), DensityUnit.KilogramPerCubicMeter, DensityUnit.TonnePerCubicMeter),
         [typeof(Pressure)] = Quantities<Pressure, PressureUnit>(static (value, unit) => new(value, unit), PressureUnit.Megapascal, PressureUnit.Gigapascal),
+        [typeof(ForcePerLength)] = Quantities<ForcePerLength, ForcePerLengthUnit>(static (value, unit) => new(value, unit), ForcePerLengthUnit.NewtonPerMillimeter, ForcePerLengthUnit.MeganewtonPerMeter),
         [typeof(Area)] = Quantities<Area, AreaUnit>(static (value, unit) => new(value, unit), AreaUnit.SquareMillimeter, AreaUnit.SquareKilometer),
     };
 

@@ -93,6 +93,21 @@ internal static class Samples
         yield return ("count", Retention.FastenersNeeded(Mass.FromKilograms(12.5), WithdrawalCapacity.Supplied(Force.FromNewtons(41.5))));
         yield return ("count of none", Retention.FastenersNeeded(Mass.FromKilograms(12.5), WithdrawalCapacity.Supplied(Force.FromNewtons(0)), 0.5));
         yield return ("count of nothing", default(RetentionCount));
+
+        BeamSection board = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
+        yield return ("bay of a board", BoardSpan.LargestBay(board));
+        yield return ("bay under a ceiling", BoardSpan.LargestBay(board with { BendingStrength = null }, Surface.Ceiling));
+        yield return ("bay of a thin board", BoardSpan.LargestBay(new BayQuestion(board with { Thickness = Mm(1.5) }) { UniformLoad = ForcePerLength.FromNewtonsPerMillimeter(0.25), Spans = 3 }));
+        yield return ("bay without load", BoardSpan.LargestBay(new BayQuestion(board) { PointLoad = Force.FromNewtons(0) }));
+        yield return ("no bay", default(BayLimit));
+        Beam beam = new(board, [Mm(400.5), Mm(500), Mm(300)]);
+        foreach (Beam each in new[] { beam, beam with { Section = board with { Thickness = Mm(6.5) }, Displacements = [Mm(0), Mm(2.5), Mm(-1.5), Mm(0)] }, new Beam(board with { BendingStrength = null }, [Mm(450)]) })
+        {
+            yield return ("beam " + each, ContinuousBeam.UnderLoads(each, [BeamLoad.Point(Mm(100.5), Force.FromNewtons(220.5)), BeamLoad.UniformOnSpan(0, ForcePerLength.FromNewtonsPerMillimeter(0.15))]));
+            yield return ("pushed " + each, ContinuousBeam.UnderPointLoad(each, Force.FromNewtons(200.5)));
+            yield return ("leaned on " + each, ContinuousBeam.UnderUniformLoad(each, ForcePerLength.FromNewtonsPerMillimeter(-0.15)));
+        }
+
         foreach ((string Name, object Result) sample in Bent())
         {
             yield return sample;
