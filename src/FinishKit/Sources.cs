@@ -66,4 +66,13 @@ internal static class Sources
     internal static readonly Source DoubleCurvature = Source.Judgement("bend-double-limit", "double curvature is taken where the product of the two rises over the shorter side is at most a quarter of the thickness squared (a plate buckles at about the thickness squared) and the stretch takes at most a tenth of the bending strength");
 
     internal static readonly Source StripWidth = Source.CommonPractice("default-strip-width", "a furring strip is 40 mm wide, 35 to 60");
+    internal static readonly Source CircleFit = Source.Derived("geometry-circle-fit", "Circle nearest to measured points", "least sum of squared distances square to the circle; standard errors from the derivatives at the least, scatter with divisor n - 3");
+
+    internal static readonly Source PointOff = Source.Judgement("geometry-fit-doubt", "a point is doubted where it lies more than 0.5 mm and more than 4 times the scatter of the others off");
+    internal static readonly Source StripSpacing = Source.Derived("furring-spacing", "Strips over a run", "between two ribs or fixed strips a distance d apart at least ceiling(d/S) - 1 strips are needed, and equal bays have the smallest largest bay and the least sum of squares; a shortest path over fixed strips and ribs gives the rest");
+
+    internal static readonly Source StripRipping = Source.Derived("furring-ripping", "Strips from a sheet", "n strips have n - 1 kerfs between them; a bin counted with one kerf more holds pieces counted with one kerf each");
+    internal static readonly Source SlatSpread = Source.Derived("slats-spread", "Equal gaps between slats", "what the slats leave of the width, shared by the gaps; a face that tapers leaves less where it is narrower");
+
+    internal static readonly Source SlatsOnCurve = Source.Derived("slats-on-curve", "Straight slats on a circle", "chords on a hollow and tangents on a bulge; neighbouring slats turn by the angles that a slat and a gap subtend, and edges square to them lean by half of that");
 }

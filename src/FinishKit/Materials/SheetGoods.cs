@@ -13,6 +13,7 @@ public sealed class SheetGoods
     private static readonly Allowed s_thickness = new(Allowed.OneStep, 200, "mm");
     private static readonly Allowed s_plies = new(1, 100, string.Empty);
     private static readonly Allowed s_formRange = new(3, 50, "mm");
+    private static readonly Dictionary<string, PlywoodBending> s_bending = PlywoodBending.BySheet();
 
     private readonly int? _plies;
     private readonly Source _source = Sources.Given;
@@ -48,6 +49,7 @@ public sealed class SheetGoods
     {
         Plies = row.Has("plies") ? (int)row.Number("plies") : null,
         Source = row.Source(),
+        Bending = s_bending.TryGetValue(row["name"], out PlywoodBending? bending) ? bending : null,
     });
 
     /// <summary>Birch plywood, sanded, 4 to 30 mm: limits as birch mills state them.</summary>
@@ -117,7 +119,10 @@ public sealed class SheetGoods
         }
     }
 
-    /// <summary>Stiffness and strength in bending by direction, or null where the table has none.</summary>
+    /// <summary>
+    /// Stiffness and strength in bending by direction, or null where none is known. In the table: birch plywood (characteristic
+    /// strengths) and five unsanded PS 1 thicknesses taken as 3-ply (allowable strengths); see <see cref="PlywoodBending.StrengthBasis"/>.
+    /// </summary>
     public PlywoodBending? Bending { get; init; }
 
     /// <summary>What the figures rest on.</summary>

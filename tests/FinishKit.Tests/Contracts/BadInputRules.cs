@@ -37,6 +37,14 @@ internal static class BadInputRules
         RefusedAt("hung.AdhesiveArea", "Retention.FastenersNeeded(*", "hung", "AdhesiveStrength default"),
         RefusedAt("hung.AdhesiveStrength", "Retention.FastenersNeeded(*", "hung", "AdhesiveArea default"),
 
+        // Slats
+        Taken("SlatSpread.Spread(*", "leastGap|run", "default|LeastGap default", "slats may touch"),
+        Taken("SlatSpread.Spread(*", "run", "Stations empty", "a face that does not taper"),
+        Taken("new SlatRun(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Found("SlatCurve.Fit(*", "gap", "default", "slats-face-closed"),
+        Taken("SlatCurve.WidestSlat(*", "standOff", "default", "nothing may stand off: a slat of no width"),
+        Taken("SlatCount.*", "station", "0", "the first station"),
+
         // A job: what a member may be besides its usual value
         Taken("FastenerLength.*", "job|layers", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
         Taken("FastenerLength.*", "job|layers", "*[0] Compressed default", "a layer that gives way altogether"),
@@ -81,6 +89,11 @@ internal static class BadInputRules
         Taken("new FastenerJob(*|new HungMass(*|new Eurocode5Nail(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("new OvendrySpecificGravity(*|new SpecificGravityAt12(*|new CharacteristicDensity(*", "*", "*", "stored unchecked: the calculator checks it"),
 
+        // Species and measured points
+        Taken("WoodSpecies.set_*Shrinkage(*|WoodSpecies.set_*Movement(*", "value", "0", "wood that does not move"),
+        Taken("CircleFit.Through(*", "points", "[0] default", "a point at the end of the string, on it"),
+        Taken("new MeasuredPoint(*", "*", "*", "stored unchecked: the calculator checks it"),
+
         // Plain carriers of what their maker says
         Taken("new Figure(*", "*", "empty|100,000 brackets", "a carrier: the maker's text"),
         Taken("new Figure(*", "value", "*", "a carrier: the maker's number"),
@@ -107,6 +120,17 @@ internal static class BadInputRules
         Refused("PanelBend.Judge(*", "panel", "Girth null|Width null"),
         Found("PanelBend.Judge(*", "panel", "BowAlong -1", "panels-double-curvature"),
         Taken("BentStrip.Judge(*", "strip", "Alternatives empty", "no other sheet is looked for"),
+        // Strips
+        Taken("StripSpacing.Space(*", "run", "FixedPositions [0] default|Ribs [0] Centre default|Ribs [0] Centre -1|Ribs [0] HalfWidth default", "where the run starts; a rib before it; a rib as thin as a line"),
+        Taken("StripSpacing.Space(*", "run", "Ribs empty", "no ribs"),
+        Taken("new PlacedStrip(*", "position|rib", "default|0", "where the run starts; the first rib"),
+        Taken("new StripLayout(*", "smallestFeasibleBay", "default", "a bay of nothing, of strips at one place"),
+        Stored("new StripLayout(*", "strips", "1001 items", "many strips are allowed"),
+        Stored("new StripLayout(*", "findings|defaultsUsed", "empty|[0] null", "a carrier of a list that the maker made"),
+        Refused("new StripLayout(*", "run", "null"),
+        Taken("new StripLayout(*", "run", "*", "a carrier: a run is checked where it is computed"),
+        Taken("new StripRun(*|new RibLine(*|new RippingJob(*|new StripPart(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("StripRipping.Rip(*", "job", "Trim default|Kerf default", "a sheet with good edges; a knife"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

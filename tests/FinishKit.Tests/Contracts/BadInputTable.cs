@@ -24,6 +24,10 @@ public sealed class BadInputTable
         ["FastenerLength.LeastDriveAngle(FastenerJob job, Length fastener)"] = "FastenerLength.Check(FastenerJob job, Length fastener)",
         ["FastenerLength.Evaluate(FastenerJob job, Length fastener)"] = "FastenerLength.Check(FastenerJob job, Length fastener)",
         ["Measure.ParseLength(String text)"] = "Measure.CheckLength(String text)",
+
+        // Strips
+        ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",
+        ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);

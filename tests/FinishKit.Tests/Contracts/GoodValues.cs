@@ -21,6 +21,7 @@ internal static class GoodValues
     private static readonly BeamSection s_section = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
 
     private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
+    private static readonly SlatRun s_slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
 
     private static readonly Dictionary<Type, Func<object>> s_byType = new()
     {
@@ -63,6 +64,9 @@ internal static class GoodValues
         [typeof(Eurocode5Nail)] = static () => new Eurocode5Nail(new CharacteristicDensity(350), Mm(2.5), Mm(5), Mm(12), Mm(30)),
         [typeof(WithdrawalCapacity)] = static () => WithdrawalCapacity.Supplied(Force.FromNewtons(40)),
         [typeof(HungMass)] = static () => new HungMass(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
+        [typeof(MeasuredPoint)] = static () => new MeasuredPoint(Mm(400), Mm(30)),
+        [typeof(FittedCircle)] = static () => CircleFit.Through([new(Mm(0), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41)), new(Mm(1000), Mm(20))]),
+        [typeof(IReadOnlyList<MeasuredPoint>)] = static () => new MeasuredPoint[] { new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41)), new(Mm(1000), Mm(20)) },
         [typeof(CircularArc)] = static () => Arc.FromChordAndRise(Mm(1000), Mm(25)),
         [typeof(TipClearance)] = static () => FastenerLength.TipClearance(Mm(28.575), Mm(25.4), Mm(0.5), Angle.FromDegrees(0)),
         [typeof(RetentionCount)] = static () => Retention.FastenersNeeded(Mass.FromKilograms(12), WithdrawalCapacity.Supplied(Force.FromNewtons(40))),
@@ -85,11 +89,28 @@ internal static class GoodValues
         [typeof(BendCase)] = static () => new BendCase(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216)) { Rows = [Mm(0), Mm(176), Mm(352)], BowAlong = Mm(57_800), Girth = Mm(352), Width = Mm(1200) },
         [typeof(HoldDownCase)] = static () => new HoldDownCase(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), [Mm(0), Mm(176), Mm(352)], Mm(1200)) { Girth = Mm(352), FixingsPerRow = 6, FixingCapacity = Force.FromNewtons(60) },
         [typeof(BentStripCase)] = static () => new BentStripCase(s_bendable, Mm(3818), [Mm(0), Mm(758), Mm(1516)]),
+        // Strips
+        [typeof(RibLine)] = static () => new RibLine(Mm(480), Mm(25)),
+        [typeof(StripRun)] = static () => new StripRun(Mm(3400), [Mm(20), Mm(3380)], Mm(475)) { Ribs = [new RibLine(Mm(480), Mm(25)), new RibLine(Mm(950), Mm(20))] },
+        [typeof(PlacedStrip)] = static () => new PlacedStrip(Mm(480), StripKind.OnRib, 0),
+        [typeof(StripLayout)] = static () => StripSpacing.Space(new StripRun(Mm(3400), [Mm(20), Mm(3380)], Mm(475))),
+        [typeof(IReadOnlyList<RibLine>)] = static () => new[] { new RibLine(Mm(480), Mm(25)), new RibLine(Mm(950), Mm(20)) },
+        [typeof(IReadOnlyList<PlacedStrip>)] = static () => new[] { new PlacedStrip(Mm(20), StripKind.Fixed, null), new PlacedStrip(Mm(480), StripKind.OnRib, 0) },
+        [typeof(StripPart)] = static () => new StripPart(Mm(40), Mm(994)) { Count = 12 },
+        [typeof(RippingJob)] = static () => new RippingJob(Mm(2500), Mm(1250), [new StripPart(Mm(40), Mm(994)) { Count = 12 }]),
+        [typeof(RippingPlan)] = static () => StripRipping.Rip(new RippingJob(Mm(2500), Mm(1250), [new StripPart(Mm(40), Mm(994)) { Count = 12 }])),
+        [typeof(IReadOnlyList<StripPart>)] = static () => new[] { new StripPart(Mm(40), Mm(994)) { Count = 12 }, new StripPart(Mm(70), Mm(2400)) },
     };
 
     private static readonly SheetGoods s_bent = new("a sheet", Mm(6.5), Mm(6.4), "a family")
     {
         Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
+        [typeof(SlatRun)] = static () => s_slats,
+        [typeof(SlatChoice)] = static () => SlatSpread.Spread(s_slats),
+        [typeof(SlatCount)] = static () => SlatSpread.Spread(s_slats).Recommended!,
+        [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
+        [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
+        [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -123,6 +144,7 @@ internal static class GoodValues
         ["TolerancedLength.lower"] = Mm(-0.5),
         ["TolerancedLength.upper"] = Mm(0.5),
         ["WorkingStep.formula"] = "a + b",
+        ["WoodSpecies.value"] = Pressure.FromMegapascals(10_000),
         ["WoodSpecies.name"] = WoodSpecies.All[0].Name,
         ["CharacteristicDensity.kilogramsPerCubicMetre"] = 350.0,
         ["FastenerLength.setDepth"] = Mm(1),
@@ -141,6 +163,13 @@ internal static class GoodValues
         ["HoldDownCase.wallRadius"] = Mm(2216),
         ["HoldDownCase.width"] = Mm(1200),
         ["HoldDown.wallRadius"] = Mm(2216),
+        ["SlatSpread.width"] = Mm(1500),
+        ["SlatSpread.slatWidth"] = Mm(40),
+        ["SlatSpread.leastGap"] = Mm(6),
+        ["SlatSpread.greatestGap"] = Mm(10),
+        ["SlatCurve.radius"] = Mm(3818),
+        ["SlatCount.radius"] = Mm(3818),
+        ["SlatCount.station"] = 0,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
@@ -172,6 +201,8 @@ internal static class GoodValues
     /// <summary>One to set members of: never a row of a table, which everybody shares.</summary>
     private static object Fresh(Type type) => type == typeof(FastenerSeries) ? new FastenerSeries("a series", FastenerKind.SmoothNail, Mm(1.2), [Mm(20), Mm(30)])
         : type == typeof(SheetGoods) ? new SheetGoods("a sheet", Mm(15), Mm(14.6), "a family")
+        : type == typeof(WoodSpecies) ? new WoodSpecies("a species", true, new SpecificGravityAt12(0.5))
+        : type == typeof(PlywoodBending) ? (PlywoodBending)s_byType[typeof(PlywoodBending)]()
         : throw new InvalidOperationException($"GoodValues has no fresh {type} to set members of: enter one.");
 
     private static object TargetOf(Type type) => type == typeof(Workings) ? FastenerLength.Choose(s_job).Explain()

@@ -22,6 +22,16 @@ internal static class Samples
         yield return ("arc by radius", Arc.FromChordAndRadius(Mm(300), Mm(5000), pastHalfCircle: true));
         yield return ("arc by length", Arc.FromChordAndArcLength(Mm(300), Mm(310), bulging: true));
 
+        (double Along, double Offset)[] wall = [(0, 20.1), (250.5, 39.0), (500, 44.9), (750, 39.2), (1000, 20)];
+        MeasuredPoint[] bow = [.. wall.Select(static point => new MeasuredPoint(Mm(point.Along), Mm(point.Offset)))];
+        yield return ("fitted bow", CircleFit.Through(bow));
+        yield return ("fitted bulge", CircleFit.Through([.. wall.Select(static point => new MeasuredPoint(Mm(point.Along), Mm(-point.Offset)))]));
+        yield return ("three points", CircleFit.Through(bow[..3]));
+        yield return ("fitted line", CircleFit.Through([new(Mm(0), Mm(1.5)), new(Mm(1000), Mm(3.5)), new(Mm(2000), Mm(5.5)), new(Mm(3000), Mm(7.5))]));
+        yield return ("flat within its scatter", CircleFit.Through([new(Mm(0), Mm(1.5)), new(Mm(1000), Mm(2.5)), new(Mm(2000), Mm(0.5)), new(Mm(3000), Mm(1.6))]));
+        yield return ("uncertain circle", CircleFit.Through([new(Mm(0), Mm(0)), new(Mm(300), Mm(3.5)), new(Mm(600), Mm(2.5)), new(Mm(1000), Mm(0.5))]));
+        yield return ("one point off", CircleFit.Through([.. bow, new(Mm(100), Mm(29.1)), new(Mm(900), Mm(52.5)), new(Mm(600), Mm(43.9))]));
+
         FastenerJob safe = new([Layer.Board(Mm(12.7)), Layer.Furring(SheetGoods.Birch15)], Behind.Metal, FastenerSeries.Brad18) { Count = 1234 };
         FastenerJob[] jobs =
         [
@@ -166,6 +176,45 @@ internal static class Samples
                 yield return ($"strip by default {strip}", BentStrip.Judge(strip with { Alternatives = null, Grain = BendGrain.AlongTheAxis, Factor = 1.4, Width = Mm(62.5) }));
             }
         }
+        // Strips
+        StripRun run = new(Mm(3400.5), [Mm(20), Mm(480.25), Mm(500), Mm(1980.125), Mm(3380.5)], Mm(475.5)) { Ribs = [new(Mm(480), Mm(25)), new(Mm(950.75), Mm(20)), new(Mm(1420), Mm(25)), new(Mm(2330), Mm(20))] };
+        yield return ("strips", StripSpacing.Space(run));
+        yield return ("fewest strips", StripSpacing.Space(run with { Preference = StripPreference.FewestStrips, LeastDistance = Mm(60.5) }));
+        yield return ("strips on no rib", StripSpacing.Space(run with { Ribs = [new(Mm(-1234.5), Mm(20))] }));
+        yield return ("no strips", StripSpacing.Space(run with { LeastDistance = Mm(1234.5) }));
+        yield return ("strips at one place", StripSpacing.Space(new StripRun(Mm(1), [Mm(0.5), Mm(0.5)], Mm(1))));
+
+        RippingJob ripped = new(Mm(2500.5), Mm(1250), [new StripPart(Mm(40.5), Mm(994)) { Count = 1234 }, new StripPart(Mm(70), Mm(3380.5)) { Count = 2 }]);
+        yield return ("ripped strips", StripRipping.Rip(ripped));
+        yield return ("ripped wide strips", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(1300.5), Mm(900))], Kerf = Mm(0), Trim = Mm(0) }));
+        yield return ("ripped too wide", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(2600.5), Mm(900))] }));
+        StripPart[] parts = [new(Mm(1200), Mm(1275)) { Count = 6 }, new(Mm(1200), Mm(675)) { Count = 6 }, new(Mm(1200), Mm(650)) { Count = 6 }, new(Mm(1200), Mm(575)) { Count = 12 }];
+        yield return ("ripped without proof", StripRipping.Rip(ripped with { SheetLength = Mm(2510), Parts = parts, Kerf = Mm(0) }));
+        SlatRun slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
+        SlatRun[] runs =
+        [
+            slats,
+            slats with { Stations = null, LeastGap = Mm(6.25), GreatestGap = Mm(8.5), RoundTo = SetOutStep.SixteenthInch },
+            slats with { Stations = [Mm(1500.5), Mm(1480), Mm(1448.5)], Ends = SlatEnds.Open },
+            slats with { Stations = [Mm(1200.5)] },
+            slats with { Stations = [Mm(1200.5)], Taper = SlatTaper.EndSlatsTapered },
+            slats with { Stations = [Mm(1455.5)], Taper = SlatTaper.EndSlatsTapered },
+            slats with { Stations = [Mm(1200.5), Mm(1300)], Width = Mm(50) },
+            slats with { Width = Mm(30.5), Stations = null, LeastGap = Mm(0), GreatestGap = Mm(0) },
+            slats with { Width = Mm(1500.001), Stations = [], LeastGap = Mm(8.5), GreatestGap = Mm(8.5) },
+        ];
+        for (int i = 0; i < runs.Length; i++)
+        {
+            yield return ($"slats {i}", SlatSpread.Spread(runs[i]));
+        }
+
+        yield return ("slats by plain lengths", SlatSpread.Spread(Mm(1500.5), Mm(40), Mm(6.5), Mm(9.5)));
+        yield return ("slats on a hollow", SlatCurve.Fit(Mm(3817.5), Mm(40), Mm(10.5), Mm(7.25)));
+        yield return ("slats on a bulge", SlatCurve.Fit(Mm(-817.5), Mm(40), Mm(10.5), Mm(9.75)));
+        yield return ("slats on a flat face", SlatCurve.Fit(null, Mm(40), Mm(10.5), Mm(7.25)));
+        yield return ("slats that close", SlatCurve.Fit(Mm(400.5), Mm(40), Mm(60), Mm(6)));
+        yield return ("slats that meet before the face", SlatCurve.Fit(Mm(50.5), Mm(40), Mm(60), Mm(6)));
+        yield return ("no slat", default(SlatFit));
     }
 
     internal static IEnumerable<string> Texts()
