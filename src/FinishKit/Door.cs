@@ -156,6 +156,8 @@ internal static class Door
 
     internal static Length Millimetres(double millimetres) => new(millimetres, LengthUnit.Millimeter);
 
+    internal static Force Newtons(double newtons) => new(newtons, ForceUnit.Newton);
+
     internal static Angle Radians(double radians) => new(radians, AngleUnit.Radian);
 
     /// <summary>Out of every range in any unit, and so large that changing the unit might overflow, which UnitsNet answers with an exception of its own.</summary>

@@ -47,6 +47,27 @@ internal static class Sources
 
     internal static readonly Source AdhesiveNotCounted = Source.Judgement("retention-adhesive", "adhesive counts only where the caller gives a strength that may be relied on");
 
+    internal static readonly Source BendElastic = Source.Derived("bend-elastic", "Radius at which a sheet reaches its bending strength", "the strain at the face is t/(2 R) and the stress E times it: R = E t/(2 f) to the sheet's middle, which lies half a thickness inside a hollow surface and outside a bulging one");
+
+    internal static readonly Source HoldDownRows = Source.Derived("bend-hold-down", "Sheet held to an arc at rows", "a beam on supports displaced to the arc by the three-moment equations; the peak radius is that of the arc over the greatest moment");
+
+    internal static readonly Source WorstRows = Source.Derived("bend-worst-rows", "No rows bend a sheet more than 1.5 times the arc", "each inner moment is 1.5 less a weighted half of its neighbours', so all lie between 0.75 and 1.5 of E I/R whatever the spacing, and three rows reach 1.5");
+
+    internal static readonly Source EdgeLift = Source.Derived("bend-edge-lift", "Edge of a sheet on a bulging surface", "a pull F per width at the edge makes the moment E I/R at l = E I/(R F); from there on the curvature falls off and the edge lifts by l^2/(6 R); where l is more than half the sheet, the sheet touches at its middle only");
+
+    internal static readonly Source SheetStiffness = Source.Derived("bend-stiffness", "Bending stiffness of a sheet per width", "E t^3/12, as a beam: what the width adds (at most a tenth) is left out");
+
+    internal static readonly Source MembraneStrain = Source.Derived("bend-membrane", "Strain of a flat sheet forced to two curvatures", "a strip along the long side is stretched by b^2/(12 R1 R2) at its edges and shortened by half of it at its middle, b the shorter side");
+
+    internal static readonly Source BendFactor = Source.Judgement("default-bend-factor", "the elastic radius at the characteristic strength is doubled, 1.5 to 3: the strength is that of a short test, and the sheet stays bent for good");
+
+    internal static readonly Source BendFactorOfAllowable = Source.Judgement("default-bend-factor-allowable", "an allowable strength has a factor in it already: no further one is put on the elastic radius");
+
+    internal static readonly Source EdgeLiftLimit = Source.Judgement("default-edge-lift", "an edge on a bulging surface may stand off by 0.5 mm");
+
+    internal static readonly Source DoubleCurvature = Source.Judgement("bend-double-limit", "double curvature is taken where the product of the two rises over the shorter side is at most a quarter of the thickness squared (a plate buckles at about the thickness squared) and the stretch takes at most a tenth of the bending strength");
+
+    internal static readonly Source StripWidth = Source.CommonPractice("default-strip-width", "a furring strip is 40 mm wide, 35 to 60");
     internal static readonly Source CircleFit = Source.Derived("geometry-circle-fit", "Circle nearest to measured points", "least sum of squared distances square to the circle; standard errors from the derivatives at the least, scatter with divisor n - 3");
 
     internal static readonly Source PointOff = Source.Judgement("geometry-fit-doubt", "a point is doubted where it lies more than 0.5 mm and more than 4 times the scatter of the others off");

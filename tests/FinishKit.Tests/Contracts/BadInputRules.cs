@@ -110,6 +110,16 @@ internal static class BadInputRules
         Taken("new FastenerChoice(*", "job", "*", "a carrier: a job is checked where it is computed"),
         Taken("new DriveAngleRemedy(*", "least|angle", "default", "square to the face"),
 
+        // Panels and bent strips
+        Taken("new BentSheet(*|new BendCase(*|new HoldDownCase(*|new BentStripCase(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PanelBend.*|HoldDown.*", "sheet|panel", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
+        Found("PanelBend.Judge(*|HoldDown.OnArc(*", "panel", "WallRadius -1", "panels-bend-too-tight"),
+        Found("HoldDown.LeastEqualRows(*", "wallRadius", "-1", "panels-bend-too-tight"),
+        Found("BentStrip.Judge(*", "strip", "BowRadius -1", "furring-strip-bend-too-tight"),
+        Taken("PanelBend.Judge(*|HoldDown.OnArc(*|BentStrip.Judge(*", "panel|strip", "Rows [0] default", "a row at the edge"),
+        Refused("PanelBend.Judge(*", "panel", "Girth null|Width null"),
+        Found("PanelBend.Judge(*", "panel", "BowAlong -1", "panels-double-curvature"),
+        Taken("BentStrip.Judge(*", "strip", "Alternatives empty", "no other sheet is looked for"),
         // Strips
         Taken("StripSpacing.Space(*", "run", "FixedPositions [0] default|Ribs [0] Centre default|Ribs [0] Centre -1|Ribs [0] HalfWidth default", "where the run starts; a rib before it; a rib as thin as a line"),
         Taken("StripSpacing.Space(*", "run", "Ribs empty", "no ribs"),

@@ -14,6 +14,11 @@ internal static class GoodValues
 {
     private static readonly FastenerJob s_job = new([Mm(12.7), Mm(15.875)], Behind.Metal, FastenerSeries.Brad18);
 
+    private static readonly SheetGoods s_bendable = new("6.5 mm ply", Mm(6.5), Mm(6.4), "ply")
+    {
+        Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
+    };
+
     private static readonly BeamSection s_section = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
 
     private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
@@ -79,6 +84,14 @@ internal static class GoodValues
         [typeof(IReadOnlyList<Remedy>)] = static () => Array.Empty<Remedy>(),
         [typeof(IReadOnlyList<Finding>)] = static () => Array.Empty<Finding>(),
         [typeof(IReadOnlyList<DefaultUsed>)] = static () => Array.Empty<DefaultUsed>(),
+
+        // Panels
+        [typeof(BentSheet)] = static () => BentSheet.Of(s_bendable, BendGrain.AlongTheAxis),
+        [typeof(BendRadius)] = static () => PanelBend.MinimumRadius(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis)),
+        [typeof(BendCase)] = static () => new BendCase(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216)) { Rows = [Mm(0), Mm(176), Mm(352)], BowAlong = Mm(57_800), Girth = Mm(352), Width = Mm(1200) },
+        [typeof(HoldDownCase)] = static () => new HoldDownCase(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), [Mm(0), Mm(176), Mm(352)], Mm(1200)) { Girth = Mm(352), FixingsPerRow = 6, FixingCapacity = Force.FromNewtons(60) },
+        [typeof(BentStripCase)] = static () => new BentStripCase(s_bendable, Mm(3818), [Mm(0), Mm(758), Mm(1516)]),
+        [typeof(PublishedBendingRadius)] = static () => PublishedBendingRadius.For(BendingRadiusSeries.SoftwoodPlywood, Mm(6.4), BendGrain.AlongTheAxis, BendCondition.DryCold)!,
 
         // Strips
         [typeof(RibLine)] = static () => new RibLine(Mm(480), Mm(25)),
@@ -147,6 +160,16 @@ internal static class GoodValues
         ["Withdrawal.pointPenetration"] = Mm(30),
         ["Withdrawal.threadDiameter"] = Mm(6),
         ["Withdrawal.threadPenetration"] = Mm(40),
+        ["BentSheet.sheet"] = s_bendable,
+        ["BentSheet.elasticity"] = Pressure.FromMegapascals(4763),
+        ["BentSheet.bendingStrength"] = Pressure.FromMegapascals(29),
+        ["BentSheet.girth"] = Mm(352),
+        ["BentStripCase.sheet"] = s_bendable,
+        ["BentStripCase.bowRadius"] = Mm(3818),
+        ["BendCase.wallRadius"] = Mm(2216),
+        ["HoldDownCase.wallRadius"] = Mm(2216),
+        ["HoldDownCase.width"] = Mm(1200),
+        ["HoldDown.wallRadius"] = Mm(2216),
         ["SlatSpread.width"] = Mm(1500),
         ["SlatSpread.slatWidth"] = Mm(40),
         ["SlatSpread.leastGap"] = Mm(6),

@@ -117,6 +117,65 @@ internal static class Samples
             yield return ("pushed " + each, ContinuousBeam.UnderPointLoad(each, Force.FromNewtons(200.5)));
             yield return ("leaned on " + each, ContinuousBeam.UnderUniformLoad(each, ForcePerLength.FromNewtonsPerMillimeter(-0.15)));
         }
+
+        foreach ((string Name, object Result) sample in Bent())
+        {
+            yield return sample;
+        }
+    }
+
+    private static IEnumerable<(string Name, object Result)> Bent()
+    {
+        SheetGoods ply = new("6.5 mm ply", Mm(6.5), Mm(6.4), "ply")
+        {
+            Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
+        };
+        SheetGoods thin = new("3.5 mm ply", Mm(3.5), Mm(3.2), "ply")
+        {
+            Bending = new PlywoodBending(Mm(3.2), Pressure.FromMegapascals(16471), Pressure.FromMegapascals(1029), Pressure.FromMegapascals(65.9), Pressure.FromMegapascals(10.6)),
+        };
+        BentSheet plain = new(Mm(6.4), Pressure.FromMegapascals(12737.5), Pressure.FromMegapascals(50.9));
+        BentSheet[] sheets =
+        [
+            BentSheet.Of(ply, BendGrain.AroundTheCurve),
+            BentSheet.Of(ply, BendGrain.AlongTheAxis) with { Factor = 1.25 },
+            plain with { PublishedRadius = Mm(1524.5), StrengthBasis = PlywoodStrengthBasis.AllowableDesign },
+            plain with { PublishedRadius = Mm(609.6), PublishedSource = Source.Published("X-1", "A table", "A publisher", 2000, "table 1", SourceReading.Copy) },
+        ];
+        IReadOnlyList<Length>?[] rows = [null, BentSheet.EqualRows(Mm(352.5), 2), BentSheet.EqualRows(Mm(352.5), 3), BentSheet.EqualRows(Mm(2100), 5), [Mm(20), Mm(100.5), Mm(300), Mm(352.5)]];
+        Length?[] radii = [null, Mm(2216), Mm(-2216.5), Mm(900)];
+        yield return ("no bend", default(BendRadius));
+        foreach (BentSheet sheet in sheets)
+        {
+            yield return ($"radius of {sheet}", PanelBend.MinimumRadius(sheet));
+            foreach (Length? radius in radii)
+            {
+                yield return ($"rows for {sheet}", HoldDown.LeastEqualRows(sheet, radius));
+                foreach (IReadOnlyList<Length>? at in rows)
+                {
+                    BendCase panel = new(sheet, radius) { Rows = at };
+                    yield return ($"bend {panel}", PanelBend.Judge(panel));
+                    yield return ($"double {panel}", PanelBend.Judge(panel with { BowAlong = Mm(-1500.5), Girth = Mm(352.5), Width = Mm(1200), Backing = SheetBacking.AllOver }));
+                    if (at is not null)
+                    {
+                        HoldDownCase held = new(sheet, radius, at, Mm(1200.5)) { Girth = Mm(2200) };
+                        yield return ($"held {held}", HoldDown.OnArc(held));
+                        yield return ($"held all over {held}", HoldDown.OnArc(held with { Backing = SheetBacking.AllOver, FixingsPerRow = 2, FixingCapacity = Force.FromNewtons(10.5) }));
+                        yield return ($"held by a pull {held}", HoldDown.OnArc(held with { Backing = SheetBacking.AllOver, EdgePull = Force.FromNewtons(55.5), FixingCapacity = Force.FromNewtons(1e-6) }));
+                    }
+                }
+            }
+        }
+
+        foreach (Length? radius in radii)
+        {
+            foreach (IReadOnlyList<Length> at in rows.OfType<IReadOnlyList<Length>>())
+            {
+                BentStripCase strip = new(ply, radius, at) { Alternatives = [ply, thin, SheetGoods.Birch15] };
+                yield return ($"strip {strip}", BentStrip.Judge(strip));
+                yield return ($"strip by default {strip}", BentStrip.Judge(strip with { Alternatives = null, Grain = BendGrain.AlongTheAxis, Factor = 1.4, Width = Mm(62.5) }));
+            }
+        }
         // Strips
         StripRun run = new(Mm(3400.5), [Mm(20), Mm(480.25), Mm(500), Mm(1980.125), Mm(3380.5)], Mm(475.5)) { Ribs = [new(Mm(480), Mm(25)), new(Mm(950.75), Mm(20)), new(Mm(1420), Mm(25)), new(Mm(2330), Mm(20))] };
         yield return ("strips", StripSpacing.Space(run));

@@ -1,0 +1,79 @@
+using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
+using UnitsNet;
+
+namespace FinishKit;
+
+/// <summary>A furring strip bent round a bow: what <see cref="BentStrip.Judge(BentStripCase)"/> needs to know.</summary>
+/// <remarks>Nothing is checked here: <see cref="BentStrip.CheckJudge(BentStripCase)"/> reports all problems, and the calculating method throws the first.</remarks>
+public sealed record BentStripCase
+{
+    private readonly IReadOnlyList<Length> _rows = [];
+    private readonly IReadOnlyList<SheetGoods>? _alternatives;
+
+    /// <summary>Makes one with all that has no default.</summary>
+    /// <param name="sheet">The sheet that the strip is ripped from.</param>
+    /// <param name="bowRadius">Radius of the surface at the strip's back; null where straight.</param>
+    /// <param name="rows">Positions of the fixings along the flat strip, from one end.</param>
+    [SetsRequiredMembers]
+    public BentStripCase(SheetGoods sheet, Length? bowRadius, IReadOnlyList<Length> rows)
+    {
+        Sheet = sheet;
+        BowRadius = bowRadius;
+        Rows = rows;
+    }
+
+    /// <summary>Makes one by its members.</summary>
+    public BentStripCase()
+    {
+    }
+
+    /// <summary>The sheet that the strip is ripped from; it must carry <see cref="SheetGoods.Bending"/>.</summary>
+    public required SheetGoods Sheet { get; init; }
+
+    /// <summary>Radius of the surface at the strip's back: positive where hollow to the room (more than the thickness), negative where it bulges into it, -1 km to 1 km, not 0; null where straight.</summary>
+    public required Length? BowRadius { get; init; }
+
+    /// <summary>Positions of the fixings along the flat strip, from one end: 2 to 50, ascending, at least 1 mm apart, 0 to 100 m. <see cref="BentSheet.EqualRows(Length, int)"/> makes equal ones.</summary>
+    public required IReadOnlyList<Length> Rows
+    {
+        get => _rows;
+
+        // A hostile list is kept as it is, not copied: the check refuses it by its count.
+        init => _rows = ArcRows.Keep(value);
+    }
+
+    /// <summary>Which way the face grain runs. Default: around the curve, along the strip, as strips ripped along a sheet have it.</summary>
+    public BendGrain Grain { get; init; }
+
+    /// <summary>Width of the strip, 1 mm to 1 m; null for 40 mm (common practice).</summary>
+    public Length? Width { get; init; }
+
+    /// <summary>Factor on the elastic radius, 1 to 10; null for 2 (judgement, 1.5 to 3), or 1 where the sheet's strength is an allowable one.</summary>
+    public double? Factor { get; init; }
+
+    /// <summary>Sheets to look in for one that follows, at most 200, those without bending figures passed over; null for birch plywood.</summary>
+    public IReadOnlyList<SheetGoods>? Alternatives
+    {
+        get => _alternatives;
+
+        // A hostile list is kept as it is, not copied: the check refuses it by its count.
+        init => _alternatives = value is null || value.Count > BentStrip.MostAlternatives ? value : [.. value];
+    }
+
+    private (SheetGoods, double?, BendGrain, double?, double?) Key => (Sheet, Mm(BowRadius), Grain, Mm(Width), Factor);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit; of the alternatives, whether they are the same list.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(BentStripCase? other) => other is not null && Key.Equals(other.Key) && ArcRows.Same(Rows, other.Rows) && ReferenceEquals(Alternatives, other.Alternatives);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode();
+
+    /// <summary>Sheet, radius and fixings, invariant.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"strip of {Sheet?.Name}{BendLimit.GrainWords(Grain)}, {(BowRadius is { } radius ? "bow of " + Print.Mm(Door.Millimetres(radius)) : "straight")}, {Print.Number(Rows?.Count ?? 0)} fixings";
+
+    private static double? Mm(Length? length) => length is { } given ? Door.Millimetres(given) : null;
+}
