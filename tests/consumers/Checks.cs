@@ -99,11 +99,8 @@ namespace FinishKit.Consumers
         private static void StripsAndSlats()
         {
             // By hand: ends at 20 and 1940; ribs at 480 and 950 leave 460 and 470; 950 to 1940 is 990, two strips between of 330 each.
-            StripRun run = new StripRun(Measure.Mm(1960), new[] { Measure.Mm(20), Measure.Mm(1940) }, Measure.Mm(475))
-            {
-                Ribs = new[] { new RibLine(Measure.Mm(480), Measure.Mm(25)), new RibLine(Measure.Mm(950), Measure.Mm(20)) },
-            };
-            StripLayout strips = StripSpacing.Space(run);
+            RibLine[] ribs = { new RibLine(Measure.Mm(480), Measure.Mm(25)), new RibLine(Measure.Mm(950), Measure.Mm(20)) };
+            StripLayout strips = StripSpacing.Space(Measure.Mm(1960), new[] { Measure.Mm(20), Measure.Mm(1940) }, Measure.Mm(475), ribs);
             Expect.Near("strips of a short wall", 6, strips.Strips.Count, 0);
             Expect.Near("first strip on a rib, mm", 480, strips.Strips[1].Position.Millimeters, 1e-9);
 

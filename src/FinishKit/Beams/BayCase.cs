@@ -77,6 +77,18 @@ internal readonly struct BayCase(SectionNumbers section)
         };
     }
 
+    /// <summary>The same over a single span.</summary>
+    internal BayCase OverOneSpan() => new(Section)
+    {
+        Surface = Surface,
+        PointGiven = PointGiven,
+        Uniform = Uniform,
+        SpansGiven = 1,
+        LimitGiven = LimitGiven,
+        RatioGiven = RatioGiven,
+        CapGiven = CapGiven,
+    };
+
     private static SectionNumbers ReadSection(BeamSection section, Name name, List<InputProblem>? problems) =>
         Door.IsMissing(section, name, "width, thickness and modulus of elasticity", problems) ? default : section.Read(name, problems);
 

@@ -90,6 +90,8 @@ public readonly struct BayLimit : IEquatable<BayLimit>
                     Sources.Beam));
             }
 
+            AddTogether(findings);
+            AddOneSpan(findings);
             findings.Add(new Finding(
                 "beams-one-carries",
                 Severity.Note,
@@ -158,7 +160,7 @@ public readonly struct BayLimit : IEquatable<BayLimit>
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Largest bay, by deflection, by stress (each absent where it does not apply), cap, deflection and stress at the largest bay, stress allowed.</returns>
+    /// <returns>Largest bay, by deflection, by stress (each absent where it does not apply), cap, deflection and stress at the largest bay, stress allowed, worst severity of the findings.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures = [new("largest-bay", _numbers.Bay, "mm")];
@@ -170,6 +172,11 @@ public readonly struct BayLimit : IEquatable<BayLimit>
         if (AllowedStress is { } allowed)
         {
             figures.Add(new Figure("stress-allowed", allowed.Megapascals, "MPa"));
+        }
+
+        if (_given.Section.Width != 0)
+        {
+            figures.Add(new Figure("worst-severity", (int)Findings[0].Severity, string.Empty));
         }
 
         return figures;
@@ -201,5 +208,46 @@ public readonly struct BayLimit : IEquatable<BayLimit>
     /// <returns>The text.</returns>
     public override string ToString() => $"bay up to {Print.Mm(_numbers.Bay)}, governed by {Governs switch { BayGovernor.Deflection => "deflection", BayGovernor.Stress => "stress", _ => "the cap" }}";
 
-    private static Length? Bay(double bay) => double.IsNaN(bay) || double.IsInfinity(bay) || bay == 0 ? null : Door.Millimetres(Grid.SnapDown(bay));
+    private Length? Bay(double bay) => double.IsNaN(bay) || double.IsInfinity(bay) || _given.Section.Width == 0 ? null : Door.Millimetres(Grid.SnapDown(bay));
+
+    /// <summary>Each load alone keeps the limits; both at once may not.</summary>
+    private void AddTogether(List<Finding> findings)
+    {
+        if (!(_given.Point > 0) || !(_given.Uniform > 0))
+        {
+            return;
+        }
+
+        SpanCoefficients worst = SpanCoefficients.Of(_given.Spans);
+        SectionStiffness section = _given.Section.Solve(default(Silent));
+        double bay = _numbers.Bay, cube = bay * bay * bay;
+        double deflection = ((worst.PointSag * _given.Point * cube) + (worst.UniformSag * _given.Uniform * cube * bay)) / section.Stiffness;
+        double stress = ((worst.PointMoment * _given.Point * bay) + (worst.UniformMoment * _given.Uniform * bay * bay)) / section.Modulus;
+        findings.Add(new Finding(
+            "beams-loads-apart",
+            Severity.Caution,
+            $"The point load and the uniform load are checked one by one. Acting together at {Print.Mm(bay)} they deflect up to {Print.Round(deflection, 2)} mm, {Print.Round(Math.Min(_given.Limit, bay / _given.Ratio), 2)} mm allowed, with a stress of up to {Print.Round(stress, 2)} MPa: where they do act together, take a smaller bay.",
+            [new("deflection-together", deflection, "mm"), new("stress-together", stress, "MPa")],
+            Sources.Beam));
+    }
+
+    /// <summary>A piece that reaches over one bay only has nothing beyond its supports to hold it straight.</summary>
+    private void AddOneSpan(List<Finding> findings)
+    {
+        if (_given.Spans == 1 || (!(_given.Point > 0) && !(_given.Uniform > 0)))
+        {
+            return;
+        }
+
+        BayNumbers alone = BoardSpan.Solve(_given.OverOneSpan(), default(Silent));
+        if (alone.Bay < _numbers.Bay)
+        {
+            findings.Add(new Finding(
+                "beams-piece-over-one-bay",
+                Severity.Note,
+                $"This is for boards over {Print.Number(_given.Spans)} bays or more. A piece that reaches over one bay only may span {Print.Mm(Grid.Snap(alone.Bay))}.",
+                [new("largest-single-bay", alone.Bay, "mm")],
+                Sources.Beam));
+        }
+    }
 }

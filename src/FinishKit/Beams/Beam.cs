@@ -15,6 +15,9 @@ public sealed record Beam
     private static readonly Allowed s_span = new(Allowed.OneStep, 1e5, "mm");
     private static readonly Allowed s_displacement = new(-1e4, 1e4, "mm");
 
+    private readonly IReadOnlyList<Length> _spans = [];
+    private readonly IReadOnlyList<Length> _displacements = [];
+
     /// <summary>Makes one with all that has no default.</summary>
     /// <param name="section">The section.</param>
     /// <param name="spans">Distances between supports, in order.</param>
@@ -34,10 +37,10 @@ public sealed record Beam
     public required BeamSection Section { get; init; }
 
     /// <summary>Distances between supports, in order, 1 to 100 of them, each more than 0 up to 100 m.</summary>
-    public required IReadOnlyList<Length> Spans { get; init; }
+    public required IReadOnlyList<Length> Spans { get => _spans; init => _spans = Keep(value); }
 
     /// <summary>How far each support is off the straight line, positive the way positive loads push, -10 to 10 m; empty for none, else one more than the spans.</summary>
-    public IReadOnlyList<Length> Displacements { get; init; } = [];
+    public IReadOnlyList<Length> Displacements { get => _displacements; init => _displacements = Keep(value); }
 
     /// <summary>Whether section, spans and displacements are of equal amount, whatever their units.</summary>
     /// <param name="other">The other.</param>
@@ -63,6 +66,9 @@ public sealed record Beam
 
         return (section, spans, displacements.Length == 0 ? null : displacements);
     }
+
+    /// <summary>A copy, so that nobody changes it; a hostile list is kept as it is and refused by its count.</summary>
+    private static IReadOnlyList<Length> Keep(IReadOnlyList<Length> lengths) => lengths is null || lengths.Count > MostSpans + 1 ? lengths! : [.. lengths];
 
     private static double[] Lengths(IReadOnlyList<Length> lengths, string name, Allowed allowed, int least, int most, string words, List<InputProblem>? problems)
     {

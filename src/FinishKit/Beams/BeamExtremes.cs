@@ -110,7 +110,7 @@ public sealed class BeamExtremes
     public Workings Explain() => BeamFindings.Explain(_section, _sagState, _sag, _momentState, _moment);
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Deflection, stress and curvature with their places, stress allowed, greatest and least reaction.</returns>
+    /// <returns>Deflection, stress and curvature with their places, stress allowed, greatest and least reaction, worst severity of the findings (0 where there is none).</returns>
     public IReadOnlyList<Figure> Figures() => BeamFindings.Figures(_stiffness, _sag, DeflectionPlace, _moment, StressPlace, _most, _least);
 
     /// <summary>Deflection and stress with their places, invariant.</summary>

@@ -94,6 +94,8 @@ internal static class BeamFindings
 
         figures.Add(new Figure("greatest-reaction", greatest, "N"));
         figures.Add(new Figure("least-reaction", smallest, "N"));
+        IReadOnlyList<Finding> findings = All(section, moment.Value, most, least);
+        figures.Add(new Figure("worst-severity", findings.Count == 0 ? 0 : (int)findings[0].Severity, string.Empty));
         return figures;
     }
 

@@ -89,7 +89,7 @@ public sealed class BeamResponse
     public Workings Explain() => BeamFindings.Explain(_section, _line.Span(_sag.Span), _sag, _line.Span(_moment.Span), _moment);
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Deflection, stress and curvature with their places, stress allowed, greatest and least reaction.</returns>
+    /// <returns>Deflection, stress and curvature with their places, stress allowed, greatest and least reaction, worst severity of the findings (0 where there is none).</returns>
     public IReadOnlyList<Figure> Figures() => BeamFindings.Figures(_stiffness, _sag, Place(_starts, _sag), _moment, Place(_starts, _moment), _line.Reactions, _line.Reactions);
 
     /// <summary>Deflection and stress with their places, invariant.</summary>

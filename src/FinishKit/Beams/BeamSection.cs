@@ -60,6 +60,12 @@ public sealed record BeamSection
     /// <summary>Bending strength as the table has it (modulus of rupture of clear wood, characteristic strength of plywood), 0.01 to 10,000 MPa; null leaves stress unchecked.</summary>
     public Pressure? BendingStrength { get; init; }
 
+    /// <summary>Where the modulus of elasticity is from; null: the caller's own. Equality does not look at it.</summary>
+    public Source? ElasticitySource { get; init; }
+
+    /// <summary>Where the bending strength is from; null: the caller's own. Equality does not look at it.</summary>
+    public Source? StrengthSource { get; init; }
+
     /// <summary>What it is cut from.</summary>
     public SectionGrade Grade { get; init; }
 
@@ -95,7 +101,13 @@ public sealed record BeamSection
             throw new InputProblem(nameof(grade), Print.Number((int)grade), "KnottyBoard or ClearBoard", isRange: true).ToException();
         }
 
-        return new BeamSection(width, thickness, elasticity) { BendingStrength = species.BendingStrength, Grade = grade };
+        return new BeamSection(width, thickness, elasticity)
+        {
+            BendingStrength = species.BendingStrength,
+            Grade = grade,
+            ElasticitySource = species.ElasticitySource,
+            StrengthSource = species.BendingStrengthSource,
+        };
     }
 
     /// <summary>A strip or panel of plywood, at the mean thickness of its sheet.</summary>
@@ -123,6 +135,8 @@ public sealed record BeamSection
         return new BeamSection(width, bending.MeanThickness, along ? bending.ElasticityAlong : bending.ElasticityAcross)
         {
             BendingStrength = along ? bending.StrengthAlong : bending.StrengthAcross,
+            ElasticitySource = bending.Source,
+            StrengthSource = bending.Source,
             Grade = bending.StrengthBasis == PlywoodStrengthBasis.AllowableDesign ? SectionGrade.DesignValues : SectionGrade.Plywood,
         };
     }
@@ -152,7 +166,7 @@ public sealed record BeamSection
 
         double factor = StiffnessFactor is { } share ? Door.Number(share, name.Then(".StiffnessFactor"), s_factor, problems) : double.NaN;
         double divisor = StrengthDivisor is { } number ? Door.Number(number, name.Then(".StrengthDivisor"), s_divisor, problems) : double.NaN;
-        return new SectionNumbers(width, thickness, elasticity, strength, Grade, factor, divisor);
+        return new SectionNumbers(width, thickness, elasticity, strength, Grade, factor, divisor) { ElasticitySource = ElasticitySource, StrengthSource = StrengthSource };
     }
 }
 
@@ -169,6 +183,10 @@ internal readonly struct SectionNumbers(double width, double thickness, double e
 
     internal SectionGrade Grade { get; } = grade;
 
+    internal Source? ElasticitySource { get; init; }
+
+    internal Source? StrengthSource { get; init; }
+
     internal bool FactorIsDefault => double.IsNaN(factor);
 
     internal bool DivisorIsDefault => double.IsNaN(divisor);
@@ -184,7 +202,7 @@ internal readonly struct SectionNumbers(double width, double thickness, double e
         double width = Width, thickness = Thickness, tableElasticity = Elasticity, stiffnessFactor = Factor;
         trace.Given("b", width, "mm", Sources.Given);
         trace.Given("t", thickness, "mm", Sources.Given);
-        trace.Given("E_0", tableElasticity, "MPa", Sources.Given);
+        trace.Given("E_0", tableElasticity, "MPa", ElasticitySource ?? Sources.Given);
         trace.Given("k_E", stiffnessFactor, string.Empty, FactorIsDefault ? BeamDefaults.StiffnessSource : Sources.Given);
         double elasticity = trace.Step("E", nameof(elasticity), stiffnessFactor * tableElasticity, "MPa", Sources.Beam);
         double inertia = trace.Step("I", nameof(inertia), width * thickness * thickness * thickness / 12, "mm4", Sources.Beam);
@@ -193,7 +211,7 @@ internal readonly struct SectionNumbers(double width, double thickness, double e
         if (!double.IsNaN(Strength))
         {
             double strength = Strength, divisor = Divisor;
-            trace.Given("f", strength, "MPa", Sources.Given);
+            trace.Given("f", strength, "MPa", StrengthSource ?? Sources.Given);
             trace.Given("n_f", divisor, string.Empty, DivisorIsDefault ? BeamDefaults.StrengthSource : Sources.Given);
             allowed = trace.Step("f_allowed", nameof(allowed), strength / divisor, "MPa", Sources.Beam);
         }

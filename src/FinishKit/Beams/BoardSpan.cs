@@ -52,8 +52,8 @@ public static class BoardSpan
     /// <remarks>
     /// <para>Formula: point load: deflection k P L³/(E I), moment k_M P L; uniform load: k w L⁴/(E I), k_M w L²; each set equal to what is allowed
     /// and solved for L; the least of all and the cap.</para>
-    /// <para>Validity: small deflections, thickness well under the bay, equal spans. The loads are checked one by one, not together; a load that acts
-    /// together with another is for <see cref="ContinuousBeam"/>.</para>
+    /// <para>Validity: small deflections, thickness well under the bay, equal spans. The loads are checked one by one; where there are both, the finding
+    /// <c>beams-loads-apart</c> says what they do together.</para>
     /// <para>Source: beams-three-moments (derived); default-point-load, default-deflection-limit, default-spans, default-knotty-stiffness, default-bending-strength (judgement); default-bay-cap (common practice).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="question"/> or its section is null.</exception>
@@ -90,6 +90,8 @@ public static class BoardSpan
         double limit = given.Limit, ratio = given.Ratio;
         trace.Given("d_max", limit, "mm", double.IsNaN(given.LimitGiven) ? BeamDefaults.DeflectionSource : Sources.Given, meaning: "deflection allowed");
         trace.Given("r", ratio, string.Empty, double.IsNaN(given.RatioGiven) ? BeamDefaults.DeflectionSource : Sources.Given, meaning: "part of the span allowed");
+        double spans = given.Spans;
+        trace.Given("n", spans, string.Empty, given.SpansGiven == 0 ? BeamDefaults.SpansSource : Sources.Given, meaning: "equal spans it runs over");
         SpanCoefficients worst = SpanCoefficients.Of(given.Spans);
 
         double byDeflection = double.PositiveInfinity, byStress = double.IsNaN(allowed) ? double.NaN : double.PositiveInfinity;
@@ -119,18 +121,34 @@ public static class BoardSpan
             double byLimit = trace.Step("L_wd", nameof(byLimit), Math.Pow(limit * elasticity * inertia / (uniformSag * uniformLoad), 0.25), "mm", Sources.Beam);
             double byRatio = trace.Step("L_wr", nameof(byRatio), Math.Pow(elasticity * inertia / (ratio * uniformSag * uniformLoad), 1.0 / 3), "mm", Sources.Beam);
             double uniformLeast = trace.Step("L_w", nameof(uniformLeast), Math.Min(byLimit, byRatio), "mm", Sources.Beam);
-            byDeflection = pointLoad > 0 ? trace.Step("L_d", nameof(byDeflection), Math.Min(byDeflection, uniformLeast), "mm", Sources.Beam) : uniformLeast;
+            byDeflection = pointLoad > 0
+                ? trace.Step("L_d", nameof(byDeflection), Math.Min(byDeflection, uniformLeast), "mm", Sources.Beam)
+                : trace.Step("L_d", nameof(byDeflection), uniformLeast, "mm", Sources.Beam);
             if (!double.IsNaN(allowed))
             {
                 double uniformMoment = worst.UniformMoment;
                 trace.Given("k_Mw", uniformMoment, string.Empty, Sources.Beam, meaning: "moment coefficient of a load over the worst set of spans");
                 double uniformStress = trace.Step("L_ws", nameof(uniformStress), Math.Sqrt(allowed * modulus / (uniformMoment * uniformLoad)), "mm", Sources.Beam);
-                byStress = pointLoad > 0 ? trace.Step("L_s", nameof(byStress), Math.Min(byStress, uniformStress), "mm", Sources.Beam) : uniformStress;
+                byStress = pointLoad > 0
+                    ? trace.Step("L_s", nameof(byStress), Math.Min(byStress, uniformStress), "mm", Sources.Beam)
+                    : trace.Step("L_s", nameof(byStress), uniformStress, "mm", Sources.Beam);
             }
         }
 
+        double bay = given.Cap;
+        trace.Given("L", bay, "mm", double.IsNaN(given.CapGiven) ? BeamDefaults.CapSource : Sources.Given, meaning: "cap on the bay");
+        if (!double.IsInfinity(byDeflection))
+        {
+            bay = trace.Step("L", nameof(bay), Math.Min(bay, byDeflection), "mm", Sources.Beam);
+        }
+
+        if (!double.IsNaN(byStress) && !double.IsInfinity(byStress))
+        {
+            bay = trace.Step("L", nameof(bay), Math.Min(bay, byStress), "mm", Sources.Beam);
+        }
+
         // Rounded down to the grid, so that the bay handed out keeps its limits.
-        double bay = Grid.SnapDown(Math.Min(given.Cap, Math.Min(byDeflection, double.IsNaN(byStress) ? double.PositiveInfinity : byStress)));
+        bay = Grid.SnapDown(bay);
         double stiffness = elasticity * inertia, uniform = uniformLoad > 0 ? uniformLoad : 0;
         double deflection = Math.Max(worst.PointSag * pointLoad * bay * bay * bay, worst.UniformSag * uniform * bay * bay * bay * bay) / stiffness;
         double stress = Math.Max(worst.PointMoment * pointLoad * bay, worst.UniformMoment * uniform * bay * bay) / modulus;

@@ -69,7 +69,7 @@ public sealed class PlacedStrip
     }
 }
 
-/// <summary>Where the strips of a run go: what <see cref="StripSpacing.Space"/> answers.</summary>
+/// <summary>Where the strips of a run go: what <see cref="StripSpacing.Space(StripRun)"/> answers.</summary>
 public sealed class StripLayout
 {
     private const string StripWords = "2 to 13,000 strips from left to right";

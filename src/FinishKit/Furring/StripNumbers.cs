@@ -61,19 +61,19 @@ internal sealed class StripNumbers
         }
 
         int before = problems?.Count ?? 0;
-        double length = Door.Millimetres(run.RunLength, new Name(path + ".RunLength"), s_length, problems);
+        double length = Door.Millimetres(run.RunLength, new Name(Member(path, nameof(run.RunLength))), s_length, problems);
         long[] fixedPositions = ReadFixed(run, path, double.IsNaN(length) ? s_somewhere : new Allowed(0, length, "mm"), problems);
-        double bay = Door.Millimetres(run.LargestBay, new Name(path + ".LargestBay"), s_length, problems);
+        double bay = Door.Millimetres(run.LargestBay, new Name(Member(path, nameof(run.LargestBay))), s_length, problems);
         if (!double.IsNaN(bay + length) && Nanometres(bay) * MostBays < Nanometres(length))
         {
-            Door.Report(new InputProblem(path + ".LargestBay", Print.Number(bay) + " mm", "no less than a ten-thousandth of the run, " + Print.Number(length / MostBays) + " mm", isRange: true), problems);
+            Door.Report(new InputProblem(Member(path, nameof(run.LargestBay)), Print.Number(bay) + " mm", "no less than a ten-thousandth of the run, " + Print.Number(length / MostBays) + " mm", isRange: true), problems);
         }
 
         (long[] centres, long[] halfWidths, int[] indices) = ReadRibs(run, path, problems);
-        double least = run.LeastDistance is { } given ? Door.Millimetres(given, new Name(path + ".LeastDistance"), s_length, problems) : StripDefaults.LeastDistance;
+        double least = run.LeastDistance is { } given ? Door.Millimetres(given, new Name(Member(path, nameof(run.LeastDistance))), s_length, problems) : StripDefaults.LeastDistance;
         if (run.Preference is not (StripPreference.OnRibs or StripPreference.FewestStrips))
         {
-            Door.Report(new InputProblem(path + ".Preference", Print.Number((int)run.Preference), "one of OnRibs, FewestStrips", isRange: true), problems);
+            Door.Report(new InputProblem(Member(path, nameof(run.Preference)), Print.Number((int)run.Preference), "one of OnRibs, FewestStrips", isRange: true), problems);
         }
 
         return (problems?.Count ?? 0) > before ? null : new StripNumbers(fixedPositions, centres, halfWidths, indices, Nanometres(bay), Nanometres(least));
@@ -122,9 +122,12 @@ internal sealed class StripNumbers
         return (at > 0 && centre - Fixed[at - 1] <= RibHalfWidths[rib]) || (at < Fixed.Length && Fixed[at] - centre <= RibHalfWidths[rib]);
     }
 
+    /// <summary>The path of a member; without a path the plain parameter of the same name.</summary>
+    private static string Member(string path, string member) => path.Length == 0 ? char.ToLowerInvariant(member[0]) + member.Substring(1) : path + "." + member;
+
     private static long[] ReadFixed(StripRun run, string path, Allowed allowed, List<InputProblem>? problems)
     {
-        string name = path + ".FixedPositions";
+        string name = Member(path, nameof(run.FixedPositions));
         const string Words = "2 to 1000 positions";
         if (Door.IsMissing(run.FixedPositions, new Name(name), Words, problems))
         {
@@ -151,7 +154,7 @@ internal sealed class StripNumbers
 
     private static (long[] Centres, long[] HalfWidths, int[] Indices) ReadRibs(StripRun run, string path, List<InputProblem>? problems)
     {
-        string name = path + ".Ribs";
+        string name = Member(path, nameof(run.Ribs));
         const string Words = "at most 1000 ribs";
         if (Door.IsMissing(run.Ribs, new Name(name), Words, problems))
         {

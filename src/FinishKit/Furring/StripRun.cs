@@ -58,7 +58,7 @@ public sealed record RibLine
 /// centre lines, measured from where the run starts; bays are centre to centre.
 /// </summary>
 /// <remarks>
-/// Nothing is checked here: <see cref="StripSpacing.Check"/> reports all problems, and the calculating method throws the first.
+/// Nothing is checked here: <see cref="StripSpacing.Check(StripRun)"/> reports all problems, and the calculating method throws the first.
 /// </remarks>
 public sealed record StripRun
 {

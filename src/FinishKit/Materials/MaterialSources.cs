@@ -52,7 +52,7 @@ internal static class MaterialSources
 
     internal static readonly Source ShrinkageFromMemory = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 4-3", SourceReading.Memory);
 
-    internal static readonly Source Movement = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 13-5", SourceReading.Copy, "in a page copy, issuhub 5801; for 6 to 14% moisture content");
+    internal static readonly Source Movement = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 13-5", SourceReading.Copy, "in a page copy, issuhub 5801; for 6 to 14% moisture content; of red and white oak the commercial group, not the one species");
 
     internal static readonly Source MovementFromMemory = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 13-5", SourceReading.Memory, "every one follows from the shrinkage by C = S/(3000 - 20 S), or C = S/(2200 - 12 S) where shrinkage starts at 22%");
 

@@ -21,7 +21,10 @@ public sealed class BoardSpanTests
         Assert.Equal(16.25, bay.AllowedStress!.Value.Megapascals); // 65/4
         Assert.Equal(3, bay.Deflection.Millimeters, 1e-6);
         Assert.Equal(["stiffness-factor", "strength-divisor", "point-load", "spans", "deflection-limit", "deflection-ratio", "cap"], bay.DefaultsUsed.Select(static used => used.Figure.Name));
-        Assert.Equal(["beams-one-carries"], bay.Findings.Select(static finding => finding.Code));
+        Assert.Equal(["beams-piece-over-one-bay", "beams-one-carries"], bay.Findings.Select(static finding => finding.Code));
+
+        // Over one bay only: 200 L³/48 = 3 · 1.08170e8 gives 427.1; by the 150th sqrt(48 · 1.08170e8/30,000) = 416.0.
+        Assert.Equal(416.0, bay.Findings[0].Values[0].Value, 0.05);
     }
 
     [Fact]
@@ -52,6 +55,26 @@ public sealed class BoardSpanTests
         Assert.Equal(Math.Pow(2 * 1.44e8 * 384 / 2.5, 0.25), bay.LargestBay.Millimeters, 1e-5);
         Assert.Equal("beams-strength-unknown", bay.Findings[0].Code);
         Assert.Null(bay.ByStress);
+    }
+
+    [Fact]
+    public void Both_loads_are_checked_apart_and_said_together()
+    {
+        // 40 x 14.8 birch, one span, 200 N and 0.7 N/mm at 422.27: each alone keeps L/150 = 2.815, together 2.815 + 5 · 0.7 L⁴/(384 E I) = 2.815 + 2.599
+        BeamSection strip = new(Mm(40), Mm(14.8), Pressure.FromMegapascals(10316)) { Grade = SectionGrade.DesignValues };
+        BayLimit bay = BoardSpan.LargestBay(new BayQuestion(strip) { Spans = 1, UniformLoad = ForcePerLength.FromNewtonsPerMillimeter(0.7) });
+        Finding together = bay.Findings.Single(static finding => finding.Code == "beams-loads-apart");
+        Assert.Equal(5.414, together.Values[0].Value, 0.005);
+        Assert.Equal(1, bay.Figures().Single(static figure => figure.Name == "worst-severity").Value);
+    }
+
+    [Fact]
+    public void Workings_name_the_tables_and_end_at_the_bay()
+    {
+        Workings workings = BoardSpan.LargestBay(new BayQuestion(BeamSection.OfPlywood(Mm(40), SheetGoods.Birch15, SpanGrain.AlongTheSpan)) { Cap = Mm(300) }).Explain();
+        Assert.Equal(300, workings.Steps[workings.Steps.Count - 1].Value.Value);
+        Assert.Contains(workings.Steps, static step => step.Value.Name == "E_0" && step.Source.Id == "HFP-2007");
+        Assert.Contains(workings.Steps, static step => step.Source.Id == "default-spans");
     }
 
     [Fact]

@@ -123,6 +123,8 @@ internal static class BadInputRules
         // Strips
         Taken("StripSpacing.Space(*", "run", "FixedPositions [0] default|Ribs [0] Centre default|Ribs [0] Centre -1|Ribs [0] HalfWidth default", "where the run starts; a rib before it; a rib as thin as a line"),
         Taken("StripSpacing.Space(*", "run", "Ribs empty", "no ribs"),
+        Taken("StripSpacing.Space(*", "fixedPositions|ribs", "[0] default|[0] Centre default|[0] Centre -1|[0] HalfWidth default", "as in a run"),
+        Taken("StripSpacing.Space(*", "ribs", "empty", "no ribs"),
         Taken("new PlacedStrip(*", "position|rib", "default|0", "where the run starts; the first rib"),
         Taken("new StripLayout(*", "smallestFeasibleBay", "default", "a bay of nothing, of strips at one place"),
         Stored("new StripLayout(*", "strips", "1001 items", "many strips are allowed"),

@@ -164,6 +164,8 @@ internal static class GoodValues
         ["TolerancedLength.greatest"] = Mm(15),
         ["TolerancedLength.lower"] = Mm(-0.5),
         ["TolerancedLength.upper"] = Mm(0.5),
+        ["StripSpacing.runLength"] = Mm(1960),
+        ["StripSpacing.largestBay"] = Mm(475),
         ["WorkingStep.formula"] = "a + b",
         ["WoodSpecies.Elasticity"] = Pressure.FromMegapascals(10000),
         ["WoodSpecies.BendingStrength"] = Pressure.FromMegapascals(70),

@@ -185,6 +185,19 @@ public sealed class StripSpacingTests
     }
 
     [Fact]
+    public void Example_with_plain_parameters()
+    {
+        #region example: StripSpacing.Space(four parameters)
+        StripLayout wall = StripSpacing.Space(Mm(1960), [Mm(20), Mm(1940)], Mm(475), [new(Mm(480), Mm(25)), new(Mm(950), Mm(20))]);
+        int chosen = wall.ChosenCount;                      // 4: on both ribs, and two between 950 and 1940
+        #endregion
+
+        // 950 to 1940 is 990: three bays of 330. Without the ribs 1920 would take four strips, all off ribs.
+        Assert.Equal(4, chosen);
+        Assert.Equal([20, 480, 950, 1280, 1610, 1940.0], wall.Strips.Select(static strip => strip.Position.Millimeters));
+    }
+
+    [Fact]
     public void Runs_are_equal_by_amount()
     {
         StripRun metres = new(Length.FromMeters(3.4), [Length.FromCentimeters(2), Length.FromMeters(3.38)], Mm(475)) { Ribs = [new(Length.FromCentimeters(48), Mm(25))] };
