@@ -72,6 +72,32 @@ public sealed record BeamSection
     private (double, double, double, double?, SectionGrade, double?, double?) Key => (
         Door.Millimetres(Width), Door.Millimetres(Thickness), Door.Megapascals(Elasticity), BendingStrength is { } strength ? Door.Megapascals(strength) : null, Grade, StiffnessFactor, StrengthDivisor);
 
+    /// <summary>A board of a species, with the stiffness and strength of its clear wood.</summary>
+    /// <param name="width">Width across the span [length], more than 0 up to 100 m.</param>
+    /// <param name="thickness">Net thickness [length], more than 0 up to 1 m.</param>
+    /// <param name="species">The species; its table row has a modulus of elasticity.</param>
+    /// <param name="grade">Whether the board has knots.</param>
+    /// <returns>The section.</returns>
+    /// <exception cref="ArgumentNullException"><paramref name="species"/> is null.</exception>
+    /// <exception cref="ArgumentException">A length is outside its range, the species has no modulus of elasticity, or the grade is not one of a board.</exception>
+    public static BeamSection OfBoard(Length width, Length thickness, WoodSpecies species, SectionGrade grade = SectionGrade.KnottyBoard)
+    {
+        Door.Millimetres(width, nameof(width), s_width, null);
+        Door.Millimetres(thickness, nameof(thickness), s_thickness, null);
+        Door.IsMissing(species, new Name(nameof(species)), "a species", null);
+        if (species.Elasticity is not { } elasticity)
+        {
+            throw new InputProblem(nameof(species), species.Name, "a species with a modulus of elasticity", isRange: false).ToException();
+        }
+
+        if (grade is not (SectionGrade.KnottyBoard or SectionGrade.ClearBoard))
+        {
+            throw new InputProblem(nameof(grade), Print.Number((int)grade), "KnottyBoard or ClearBoard", isRange: true).ToException();
+        }
+
+        return new BeamSection(width, thickness, elasticity) { BendingStrength = species.BendingStrength, Grade = grade };
+    }
+
     /// <summary>A strip or panel of plywood, at the mean thickness of its sheet.</summary>
     /// <param name="width">Width across the span [length], more than 0 up to 100 m.</param>
     /// <param name="sheet">The sheet it is cut from; its table row has bending figures.</param>
@@ -97,7 +123,7 @@ public sealed record BeamSection
         return new BeamSection(width, bending.MeanThickness, along ? bending.ElasticityAlong : bending.ElasticityAcross)
         {
             BendingStrength = along ? bending.StrengthAlong : bending.StrengthAcross,
-            Grade = SectionGrade.Plywood,
+            Grade = bending.StrengthBasis == PlywoodStrengthBasis.AllowableDesign ? SectionGrade.DesignValues : SectionGrade.Plywood,
         };
     }
 

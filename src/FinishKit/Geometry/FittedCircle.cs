@@ -202,6 +202,31 @@ public sealed class FittedCircle
         return findings;
     }
 
-    internal readonly record struct Numbers(
-        int Count, double Curvature, double CentreAlong, double CentreOffset, double Chord, double Squares, double Spread, double CurvatureError, int Worst, double Freedom, double WorstAlong, double WorstOffset);
+    internal readonly struct Numbers(
+        int count, double curvature, double centreAlong, double centreOffset, double chord, double squares, double spread, double curvatureError, int worst, double freedom, double worstAlong, double worstOffset)
+    {
+        internal int Count { get; } = count;
+
+        internal double Curvature { get; } = curvature;
+
+        internal double CentreAlong { get; } = centreAlong;
+
+        internal double CentreOffset { get; } = centreOffset;
+
+        internal double Chord { get; } = chord;
+
+        internal double Squares { get; } = squares;
+
+        internal double Spread { get; } = spread;
+
+        internal double CurvatureError { get; } = curvatureError;
+
+        internal int Worst { get; } = worst;
+
+        internal double Freedom { get; } = freedom;
+
+        internal double WorstAlong { get; } = worstAlong;
+
+        internal double WorstOffset { get; } = worstOffset;
+    }
 }

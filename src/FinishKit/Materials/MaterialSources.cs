@@ -48,23 +48,21 @@ internal static class MaterialSources
 
     internal static readonly Source StrengthFromMemory = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 5-3a", SourceReading.Memory);
 
-    internal static readonly Source Shrinkage = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 4-3", SourceReading.Copy, "in a page copy at issuhub.com");
+    internal static readonly Source Shrinkage = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 4-3", SourceReading.Copy, "in a page copy, issuhub 5801");
 
     internal static readonly Source ShrinkageFromMemory = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 4-3", SourceReading.Memory);
 
-    internal static readonly Source Movement = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 13-5", SourceReading.Copy, "in a page copy at issuhub.com; for 6 to 14% moisture content");
+    internal static readonly Source Movement = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 13-5", SourceReading.Copy, "in a page copy, issuhub 5801; for 6 to 14% moisture content");
 
-    internal static readonly Source MovementFromMemory = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 13-5", SourceReading.Memory, "all but one follow from the shrinkage");
+    internal static readonly Source MovementFromMemory = Source.Published("FPL-GTR-190", "Wood Handbook: Wood as an Engineering Material", "USDA Forest Service, Forest Products Laboratory", 2010, "table 13-5", SourceReading.Memory, "every one follows from the shrinkage by C = S/(3000 - 20 S), or C = S/(2200 - 12 S) where shrinkage starts at 22%");
 
     internal static readonly Source BirchBending = Source.Published("HFP-2007", "Handbook of Finnish Plywood", "Finnish Forest Industries Federation", 2007, "chapter 3, birch plywood, bending", SourceReading.Memory, "a layered beam gives the same figures: plies of 17500 and 70 MPa, inner plies 1.4 mm, faces making up the mean thickness");
 
-    internal static readonly Source UnsandedBirchBending = Source.Derived("HFP-2007-UNSANDED", "Unsanded birch plywood in bending", "the figures of the sanded sheet (HFP-2007, from memory) with its mean thickness: the same plies, the faces not yet sanded, so that as a beam the sheet is no weaker; to be bent it wants more radius, as its thickness");
-
     internal static readonly Source SoftwoodBending = Source.Published("APA-D510", "Panel Design Specification, form D510", "APA - The Engineered Wood Association", 2012, "tables 4A and 4B, 3-ply plywood, dry, by span rating", SourceReading.Memory, "stiffness E = 12 EI/(b t3) and strength f = 6 FbS/(b t2) on the nominal thickness; ALLOWABLE design values, a safety factor is in them: do not divide again");
 
-    internal static readonly Source SoftwoodRadii = Source.Published("APA-BEND", "Minimum bending radii of plywood, form TT-003", "APA - The Engineered Wood Association", null, "dry, mill-run panels", SourceReading.Copy, "at concreteconstruction.net and on the concrete-form page of apawood-europe.org, which says Douglas-fir without overlay");
+    internal static readonly Source SoftwoodRadii = Source.Published("APA-BEND", "Minimum bending radii of plywood, form TT-003A", "APA - The Engineered Wood Association", null, "dry, mill-run panels", SourceReading.Copy, "at concreteconstruction.net and on the concrete-form page of apawood-europe.org, which says Douglas-fir without overlay");
 
-    internal static readonly Source AircraftRadii = Source.Published("FAA-43-13-1B", "Acceptable Methods, Techniques, and Practices: Aircraft Inspection and Repair, AC 43.13-1B", "Federal Aviation Administration", 1998, "minimum bend radii of aircraft plywood", SourceReading.Copy, "at engineersedge.com, where the heads of the columns are scrambled: which column is which is inferred from stiffness");
+    internal static readonly Source AircraftRadii = Source.Published("FAA-43-13-1B", "Acceptable Methods, Techniques, and Practices: Aircraft Inspection and Repair, AC 43.13-1B", "Federal Aviation Administration", null, "minimum bend radii of aircraft plywood", SourceReading.Copy, "at engineersedge.com, where the heads of the columns are scrambled: which column is which is inferred from stiffness");
 
     /// <summary>Every source a table row may name.</summary>
     internal static IReadOnlyDictionary<string, Source> ById { get; } = Catalogue();
@@ -75,7 +73,7 @@ internal static class MaterialSources
         foreach (Source source in new[]
         {
             WoodHandbookTables, NdsSpecificGravity, NdsSupplementDensity, StrengthClasses, FinnishPlywood, TimberFrame, ResidentialDensities, Ps1, Ps1Sanded,
-            En315, BirchMill, BirchMill9, MetricSoldByInch, FastenerSizes, WoodScrewSizes, StockedLengths, NailLength, ScrewLength, UnsandedBirchBending, SoftwoodBending, SoftwoodRadii, AircraftRadii,
+            En315, BirchMill, BirchMill9, MetricSoldByInch, FastenerSizes, WoodScrewSizes, StockedLengths, NailLength, ScrewLength, SoftwoodBending, SoftwoodRadii, AircraftRadii,
         })
         {
             byId.Add(source.Id, source);

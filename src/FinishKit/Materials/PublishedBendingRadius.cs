@@ -10,7 +10,7 @@ public enum BendingRadiusSeries
     /// <summary>Softwood plywood as it comes from the mill, bent dry.</summary>
     SoftwoodPlywood = 0,
 
-    /// <summary>Thin plywood of aircraft grade, 3 and 5 plies, sound and without patches.</summary>
+    /// <summary>Thin plywood of aircraft grade, 3 and 5 plies.</summary>
     AircraftPlywood = 1,
 }
 
@@ -25,7 +25,7 @@ public enum BendCondition
 }
 
 /// <summary>
-/// A least radius that somebody has published for a bent plywood sheet. It says when the sheet breaks or splits in practice, for the
+/// A least radius that somebody has published for a bent plywood sheet. It is for the
 /// plywood of its series and no other; it says nothing about how a bent sheet springs back or how it must be held.
 /// </summary>
 public sealed class PublishedBendingRadius

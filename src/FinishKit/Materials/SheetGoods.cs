@@ -120,7 +120,7 @@ public sealed class SheetGoods
     }
 
     /// <summary>
-    /// Stiffness and strength in bending by direction, or null where none is known. In the table: birch plywood (characteristic
+    /// Stiffness and strength in bending by direction, or null where none is known. In the table: sanded birch plywood (characteristic
     /// strengths) and five unsanded PS 1 thicknesses taken as 3-ply (allowable strengths); see <see cref="PlywoodBending.StrengthBasis"/>.
     /// </summary>
     public PlywoodBending? Bending { get; init; }

@@ -71,7 +71,7 @@ public sealed class BoardSpanTests
         Assert.Equal("beams-bay-impractical", bay.Findings[0].Code);
     }
 
-    [Property]
+    [Property(EndSize = 60_000)]
     public void The_bay_it_names_keeps_the_limits_exactly(ushort width, ushort thickness, byte elasticity, byte spans, ushort load)
     {
         BeamSection section = new(Mm(20 + (width % 200)), Mm(4 + (thickness % 300 / 10.0)), Pressure.FromMegapascals(4000 + (40 * elasticity))) { BendingStrength = Pressure.FromMegapascals(30 + (elasticity / 4.0)) };
@@ -89,7 +89,7 @@ public sealed class BoardSpanTests
         WorkingsCheck.Recompute(bay.Explain());
     }
 
-    [Property]
+    [Property(EndSize = 60_000)]
     public void Thicker_stiffer_and_less_loaded_boards_span_further(ushort width, ushort thickness, ushort load, bool inches)
     {
         BeamSection section = new(Mm(20 + (width % 200)), Mm(4 + (thickness % 200 / 10.0)), Pressure.FromMegapascals(9000)) { BendingStrength = Pressure.FromMegapascals(60) };
@@ -125,6 +125,23 @@ public sealed class BoardSpanTests
         Assert.Equal((7184, 33.8), (across.Elasticity.Megapascals, across.BendingStrength!.Value.Megapascals));
         Assert.Equal(SectionGrade.Plywood, along.Grade);
         Assert.Throws<ArgumentException>(() => BeamSection.OfPlywood(Mm(40), new SheetGoods("bare", Mm(15), Mm(15), "a family"), SpanGrain.AlongTheSpan));
+    }
+
+    [Fact]
+    public void A_board_is_taken_from_its_species()
+    {
+        BeamSection pine = BeamSection.OfBoard(Mm(89), Mm(12.7), WoodSpecies.Named("ponderosa pine"));
+        Assert.Equal((8900, 65, SectionGrade.KnottyBoard), (pine.Elasticity.Megapascals, pine.BendingStrength!.Value.Megapascals, pine.Grade)); // Wood Handbook table 5-3a, read in a copy
+        Assert.Equal(475.4, BoardSpan.LargestBay(pine).LargestBay.Millimeters, 0.05);
+        Assert.Throws<ArgumentException>(() => BeamSection.OfBoard(Mm(89), Mm(12.7), new WoodSpecies("a wood", false, new SpecificGravityAt12(0.4))));
+        Assert.Throws<ArgumentOutOfRangeException>(() => BeamSection.OfBoard(Mm(89), Mm(12.7), WoodSpecies.Named("ponderosa pine"), SectionGrade.Plywood));
+    }
+
+    [Fact]
+    public void A_softwood_sheet_with_design_values_is_not_divided_again()
+    {
+        SheetGoods sheet = SheetGoods.All.First(static sheet => sheet.Bending is { StrengthBasis: PlywoodStrengthBasis.AllowableDesign });
+        Assert.Equal(SectionGrade.DesignValues, BeamSection.OfPlywood(Mm(40), sheet, SpanGrain.AlongTheSpan).Grade);
     }
 
     [Fact]

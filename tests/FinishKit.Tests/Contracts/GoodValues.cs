@@ -46,6 +46,7 @@ internal static class GoodValues
         [typeof(Layer)] = static () => new Layer(Mm(12)),
         [typeof(Behind)] = static () => Behind.Wire(Mm(40)),
         [typeof(FastenerSeries)] = static () => FastenerSeries.Brad18,
+        [typeof(WoodSpecies)] = static () => WoodSpecies.Named("ponderosa pine"),
         [typeof(SheetGoods)] = static () => SheetGoods.Birch15,
         [typeof(PlywoodBending)] = static () => new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
         [typeof(BeamSection)] = static () => s_section,
@@ -100,11 +101,8 @@ internal static class GoodValues
         [typeof(RippingJob)] = static () => new RippingJob(Mm(2500), Mm(1250), [new StripPart(Mm(40), Mm(994)) { Count = 12 }]),
         [typeof(RippingPlan)] = static () => StripRipping.Rip(new RippingJob(Mm(2500), Mm(1250), [new StripPart(Mm(40), Mm(994)) { Count = 12 }])),
         [typeof(IReadOnlyList<StripPart>)] = static () => new[] { new StripPart(Mm(40), Mm(994)) { Count = 12 }, new StripPart(Mm(70), Mm(2400)) },
-    };
 
-    private static readonly SheetGoods s_bent = new("a sheet", Mm(6.5), Mm(6.4), "a family")
-    {
-        Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
+        // Slats
         [typeof(SlatRun)] = static () => s_slats,
         [typeof(SlatChoice)] = static () => SlatSpread.Spread(s_slats),
         [typeof(SlatCount)] = static () => SlatSpread.Spread(s_slats).Recommended!,
@@ -117,7 +115,7 @@ internal static class GoodValues
     private static readonly Dictionary<string, object> s_byName = new(StringComparer.Ordinal)
     {
         ["Arc.chord"] = Mm(300),
-        ["BeamSection.sheet"] = s_bent,
+        ["BeamSection.sheet"] = SheetGoods.Birch15,
         ["BeamSection.elasticity"] = Pressure.FromMegapascals(9000),
         ["Arc.rise"] = Mm(20),
         ["Arc.radius"] = Mm(5000),
@@ -144,7 +142,13 @@ internal static class GoodValues
         ["TolerancedLength.lower"] = Mm(-0.5),
         ["TolerancedLength.upper"] = Mm(0.5),
         ["WorkingStep.formula"] = "a + b",
-        ["WoodSpecies.value"] = Pressure.FromMegapascals(10_000),
+        ["WoodSpecies.Elasticity"] = Pressure.FromMegapascals(10000),
+        ["WoodSpecies.BendingStrength"] = Pressure.FromMegapascals(70),
+        ["WoodSpecies.RadialShrinkage"] = 4.0,
+        ["WoodSpecies.TangentialShrinkage"] = 7.0,
+        ["WoodSpecies.ShrinkageStart"] = 30.0,
+        ["WoodSpecies.RadialMovement"] = 0.0015,
+        ["WoodSpecies.TangentialMovement"] = 0.0025,
         ["WoodSpecies.name"] = WoodSpecies.All[0].Name,
         ["CharacteristicDensity.kilogramsPerCubicMetre"] = 350.0,
         ["FastenerLength.setDepth"] = Mm(1),
@@ -175,7 +179,8 @@ internal static class GoodValues
     internal static object Of(MethodBase method, ParameterInfo parameter)
     {
         Type type = Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType;
-        return s_byName.TryGetValue(method.DeclaringType!.Name + "." + parameter.Name, out object? named) && type.IsInstanceOfType(named)
+        string name = method.DeclaringType!.Name + "." + (method.Name.StartsWith("set_", StringComparison.Ordinal) ? method.Name["set_".Length..] : parameter.Name);
+        return s_byName.TryGetValue(name, out object? named) && type.IsInstanceOfType(named)
             ? named
             : Of(parameter.ParameterType);
     }

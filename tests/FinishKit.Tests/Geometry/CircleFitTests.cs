@@ -80,7 +80,11 @@ public sealed class CircleFitTests
         Assert.True(own <= Sum(cx, cy, r) * (1 + 1e-9), $"{own} against {Sum(cx, cy, r)}");
         Assert.Equal(r, Math.Abs(fit.Radius!.Value.Millimeters), 2e-3 * r);
         Assert.Equal(Math.Sqrt(own / points.Length), fit.RootMeanSquare.Millimeters, 1e-6);
-        Assert.Equal(Math.Sign(half), Math.Sign(fit.Radius!.Value.Millimeters));
+        if (Math.Abs(half) <= 140)
+        {
+            Assert.Equal(Math.Sign(half), Math.Sign(fit.Radius!.Value.Millimeters)); // points all round a circle have no room's side
+        }
+
         WorkingsCheck.Recompute(fit.Explain());
     }
 

@@ -23,20 +23,19 @@ public sealed class PlywoodDirectionTests
         // MEMORY: Handbook of Finnish Plywood, chapter 3.
         IReadOnlyDictionary<string, string> row = BirchRow(nominal);
         Assert.Contains("MEMORY (table)", row["tag"], StringComparison.Ordinal);
-        foreach (string finish in new[] { "sanded", "unsanded" })
-        {
-            SheetGoods sheet = SheetGoods.Named(nominal + " mm birch plywood " + finish);
-            PlywoodBending bending = sheet.Bending!;
-            Assert.Equal((int)row.Number("plies"), sheet.Plies!.Value);
-            Assert.Equal(row.Number("mean_mm"), bending.MeanThickness.Millimeters);
-            Assert.Equal(row.Number("E_mean_along_MPa"), bending.ElasticityAlong.Megapascals);
-            Assert.Equal(row.Number("E_mean_across_MPa"), bending.ElasticityAcross.Megapascals);
-            Assert.Equal(row.Number(Along), bending.StrengthAlong.Megapascals);
-            Assert.Equal(row.Number(Across), bending.StrengthAcross.Megapascals);
-            Assert.Equal(PlywoodStrengthBasis.Characteristic, bending.StrengthBasis);
-            Assert.Equal(finish == "sanded" ? SourceReading.Memory : SourceReading.NotPublished, bending.Source.Reading);
-            Assert.Equal(finish == "sanded" ? SourceKind.Published : SourceKind.Derived, bending.Source.Kind);
-        }
+        SheetGoods sheet = SheetGoods.Named(nominal + " mm birch plywood sanded");
+        PlywoodBending bending = sheet.Bending!;
+        Assert.Equal((int)row.Number("plies"), sheet.Plies!.Value);
+        Assert.Equal(row.Number("mean_mm"), bending.MeanThickness.Millimeters);
+        Assert.Equal(row.Number("E_mean_along_MPa"), bending.ElasticityAlong.Megapascals);
+        Assert.Equal(row.Number("E_mean_across_MPa"), bending.ElasticityAcross.Megapascals);
+        Assert.Equal(row.Number(Along), bending.StrengthAlong.Megapascals);
+        Assert.Equal(row.Number(Across), bending.StrengthAcross.Megapascals);
+        Assert.Equal(PlywoodStrengthBasis.Characteristic, bending.StrengthBasis);
+        Assert.Equal((SourceKind.Published, SourceReading.Memory), (bending.Source.Kind, bending.Source.Reading));
+
+        // Unsanded sheets are thicker by an unknown share: the sanded figures would take them round too tight a curve.
+        Assert.Null(SheetGoods.Named(nominal + " mm birch plywood unsanded").Bending);
     }
 
     [Theory]
@@ -121,7 +120,7 @@ public sealed class PlywoodDirectionTests
     }
 
     [Fact]
-    public void Only_what_has_a_basis_has_bending_figures() => Assert.Equal(25, SheetGoods.All.Count(sheet => sheet.Bending is not null));
+    public void Only_what_has_a_basis_has_bending_figures() => Assert.Equal(15, SheetGoods.All.Count(sheet => sheet.Bending is not null)); // ten birch, five PS 1
 
     [Theory]
     [MemberData(nameof(Radii))]
