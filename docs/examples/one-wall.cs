@@ -86,7 +86,7 @@ internal sealed record Survey(string Van, [property: JsonPropertyName("survey")]
 {
     private const int MostBytes = 1_000_000;
 
-    /// <summary>The survey in a file, turned round where it was measured from the rear; null where its members are not as meant.</summary>
+    /// <summary>The survey in a file; null where its members are not as meant.</summary>
     internal static Survey? Read(string path, Troubles troubles)
     {
         try
@@ -100,8 +100,7 @@ internal sealed record Survey(string Van, [property: JsonPropertyName("survey")]
 
             byte[] bytes = File.ReadAllBytes(path);
             using JsonDocument document = JsonDocument.Parse(bytes.AsMemory(bytes.AsSpan().StartsWith("\uFEFF"u8) ? 3 : 0), new JsonDocumentOptions { MaxDepth = 16 });
-            bool isReadable = Inspect(document.RootElement, SurveyJson.Default.Survey, "$", troubles);
-            return isReadable ? document.RootElement.Deserialize(SurveyJson.Default.Survey)!.FromFront(troubles) : null;
+            return Inspect(document.RootElement, SurveyJson.Default.Survey, "$", troubles) ? document.RootElement.Deserialize(SurveyJson.Default.Survey) : null;
         }
         catch (JsonException exception)
         {
@@ -186,29 +185,25 @@ internal sealed record Survey(string Van, [property: JsonPropertyName("survey")]
     internal static string Quote(string text) => "\"" + string.Concat((text.Length <= 60 ? text : text[..60] + "...").Select(static c => char.IsControl(c) || char.IsSurrogate(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format ? '?' : c)).Trim('"') + "\"";
 
     /// <summary>The same survey with every u from the front; a mirrored file gives the same sheet.</summary>
-    private Survey FromFront(Troubles troubles)
+    internal Survey FromFront() => UFrom != "rear" ? this : this with
     {
-        troubles.OneOf(UFrom, "$.u-from", ["front", "rear"]);
-        return UFrom != "rear" ? this : this with
+        Wall = Wall with
         {
-            Wall = Wall with
-            {
-                Ribs = [.. Wall.Ribs.Select(rib => rib with { U = Less(Wall.Length, rib.U) })],
-                Windows = [.. Wall.Windows.Select(window => window with { From = Less(Wall.Length, window.To), To = Less(Wall.Length, window.From) })],
-            },
-            Ceiling = Ceiling with
-            {
-                Bows = [.. Ceiling.Bows.Select(bow => Less(Ceiling.Length, bow))],
-                Vent = Ceiling.Vent is { } vent ? vent with { From = Less(Ceiling.Length, vent.To), To = Less(Ceiling.Length, vent.From) } : null,
-            },
-        };
-    }
+            Ribs = [.. Wall.Ribs.Select(rib => rib with { U = Less(Wall.Length, rib.U) })],
+            Windows = [.. Wall.Windows.Select(window => window with { From = Less(Wall.Length, window.To), To = Less(Wall.Length, window.From) })],
+        },
+        Ceiling = Ceiling with
+        {
+            Bows = [.. Ceiling.Bows.Select(bow => Less(Ceiling.Length, bow))],
+            Vent = Ceiling.Vent is { } vent ? vent with { From = Less(Ceiling.Length, vent.To), To = Less(Ceiling.Length, vent.From) } : null,
+        },
+    };
 
     /// <summary>On the grid of a nanometre, so that inches and millimetres meet.</summary>
     internal static Length Less(Length one, Length other) => Mm(Math.Round(one.Millimeters - other.Millimeters, 6));
 }
 
-internal sealed record Wall(string Side, Length Length, Length FurnitureLine, Band[] Bands, Bow UpperBandBow, Bow BowAlong, EdgeMark[] RearEdge, Rib[] Ribs, Length[] Rails, Window[] Windows, Wire[] Wires);
+internal sealed record Wall(string Side, Length Length, Length FurnitureLine, Band[] Bands, Bow UpperBandBow, Bow BowAlong, EdgeMark[] RearEdge, Rib[] Ribs, Rail[] Rails, Window[] Windows, Wire[] Wires);
 
 /// <summary>A band of the wall, the lowest first: where it ends above the floor, its size up the girth, its lean, what is behind.</summary>
 internal sealed record Band(Length Top, Length Girth, double LeanDegrees, Length Cavity);
@@ -219,7 +214,9 @@ internal sealed record Bow(Length Chord, Length Rise);
 /// <summary>How far the rear edge comes forward at a height.</summary>
 internal sealed record EdgeMark(Length V, Length Forward);
 
-internal sealed record Rib(Length U, Length Width, bool FollowsEdge = false);
+internal sealed record Rib(Length U, Length Width);
+
+internal sealed record Rail(Length V, Length Width);
 
 internal sealed record Window(Length From, Length To, Length Bottom, Length Top, Length CornerRadius);
 
@@ -240,7 +237,7 @@ internal sealed record Nails(string Series, int Count);
 
 internal sealed record Panel(string Sheet, int Rows);
 
-internal sealed record Slats(Length Width, Length Thickness, Length GapLeast, Length GapMost);
+internal sealed record Slats(string Species, Length Width, Length Thickness, Length GapLeast, Length GapMost);
 
 /// <summary>Generated, because a single-file program has no reflection to serialise with.</summary>
 [JsonSourceGenerationOptions(
@@ -306,9 +303,10 @@ internal sealed class Answers
 
     internal Answers(Survey survey, Troubles troubles)
     {
-        (_troubles, Survey) = (troubles, survey);
-        (Wall wall, Ceiling ceiling, Finish finish) = (survey.Wall, survey.Ceiling, survey.Finish);
-        CheckWall(wall, ceiling);
+        _troubles = troubles;
+        CheckSurvey(survey);
+        Survey = survey.FromFront();
+        (Wall wall, Ceiling ceiling, Finish finish) = (Survey.Wall, Survey.Ceiling, survey.Finish);
 
         // Radii, from a straightedge and the gap under it.
         UpperBow = ArcOf(wall.UpperBandBow, "$.wall.upper-band-bow");
@@ -317,29 +315,36 @@ internal sealed class Answers
         Rear = ArcOf(ceiling.Rear, "$.ceiling.rear");
 
         // The largest bay that the boards take.
-        Species = Named(WoodSpecies.All, static species => species.Name, finish.Boards.Species, "$.finish.boards.species", static species => species is { Elasticity: not null, BendingStrength: not null });
+        Species = NamedWood(finish.Boards.Species, "$.finish.boards.species");
         Board = new BeamSection(finish.Boards.Width, finish.Boards.Thickness, Species?.Elasticity ?? default) { BendingStrength = Species?.BendingStrength };
-        Bay = Ask(() => BoardSpan.CheckLargestBay(Board), () => BoardSpan.LargestBay(Board), ("section", "$.finish.boards"));
+        Bay = Ask(() => BoardSpan.CheckLargestBay(Board), () => BoardSpan.LargestBay(Board), ("section.Width", "$.finish.boards.width"), ("section.Thickness", "$.finish.boards.thickness"), ("section", "$.finish.boards.species"));
 
-        // Strips at the ends, beside the windows, and between them so that no bay is larger. A strip on a rib sits at its middle.
-        Length half = StripWidth / 2;
-        StripRun run = new(wall.Length, [half, .. wall.Windows.SelectMany(window => new[] { Survey.Less(window.From, half), Survey.Less(window.To, -half) }), Survey.Less(wall.Length, half)], Bay.LargestBay)
+        // The furring strips: ends, jambs, heads and sills, along the breaks that end a course, and between them on ribs.
+        Sheet = NamedPly(finish.Furring.Sheet, "$.finish.furring.sheet");
+        PlywoodBending? ply = Sheet?.Bending;
+        FurringFace face = new(wall.Length, Girth, Bay.LargestBay)
         {
-            Ribs = [.. wall.Ribs.Select(static rib => new RibLine(rib.U, rib.Width / 2))],
+            RearAtFoot = Survey.Less(wall.Length, wall.RearEdge.FirstOrDefault()?.Forward ?? default),
+            RearAtHead = Survey.Less(wall.Length, wall.RearEdge.LastOrDefault()?.Forward ?? default),
+            Openings = [.. wall.Windows.Select(static window => new FaceOpening(window.From, window.To, window.Bottom, window.Top))],
+            Breaks = [.. wall.Bands.Skip(1).Select((band, i) => new FaceBreak(FootOf(i + 1), Angle.FromDegrees(band.LeanDegrees - wall.Bands[i].LeanDegrees)))],
+            Ribs = [.. Ribs(wall).Select(static rib => rib.Member)],
+            Rails = [.. wall.Rails.Select(static rail => new ShellMember(rail.V, rail.Width))],
+            StripSection = new BeamSection(StripWidth, ply?.MeanThickness ?? default, ply?.ElasticityAlong ?? default) { BendingStrength = ply?.StrengthAlong, Grade = SectionGrade.Plywood },
+            BreakLimit = finish.BreakEndsCourseDegrees is { } limit ? Angle.FromDegrees(limit) : null,
         };
-        Strips = Ask(() => StripSpacing.Check(run), () => StripSpacing.Space(run), ("run.Ribs", "$.wall.ribs"), ("run.RunLength", "$.wall.length"), ("run.FixedPositions", "$.wall.windows"), ("run", "$.finish.boards"));
+        Furring = Ask(() => FurringLayout.Check(face), () => FurringLayout.LayOut(face), [("face.StripSection.Width", "$.finish.furring.strip-width"), ("face.StripSection", "$.finish.furring.sheet"), ("face.BreakLimit", "$.finish.break-ends-course-degrees"), ("face.Openings", "$.wall.windows"), ("face.Rails", "$.wall.rails"), ("face.Breaks", "$.wall.bands"), ("face.Ribs", "$.wall.ribs"), ("face", "$.wall"), ("", "$.finish.boards")]);
 
         // A board over the bays as they came out, and a strip off the ribs from rail to rail, under the same hand.
         Hand = Force.FromNewtons(Bay.DefaultsUsed.FirstOrDefault(static used => used.Figure.Name == "point-load")?.Figure.Value ?? 0);
-        Beam board = new(Board, Strips?.Bays ?? []);
+        Beam board = new(Board, Furring?.Spacing.Bays ?? []);
         BoardAsSetOut = Ask(() => ContinuousBeam.CheckUnderPointLoad(board, Hand), () => ContinuousBeam.UnderPointLoad(board, Hand), ("beam", "$.wall"), ("beam.Section", "$.finish.boards"));
 
         // The sheets to rip them from.
-        RippingJob rip = new(finish.Furring.SheetLength, finish.Furring.SheetWidth, [new StripPart(StripWidth, Girth) { Count = Math.Max(1, Strips?.Strips.Count ?? 1) }]);
-        Rip = Ask(() => StripRipping.Check(rip), () => StripRipping.Rip(rip), ("job.SheetLength", "$.finish.furring.sheet-length"), ("job.SheetWidth", "$.finish.furring.sheet-width"), ("job.Parts", "$.wall"));
+        RippingJob rip = new(finish.Furring.SheetLength, finish.Furring.SheetWidth, Furring?.Parts ?? []);
+        Rip = Furring is null ? null : Ask(() => StripRipping.Check(rip), () => StripRipping.Rip(rip), ("job.SheetLength", "$.finish.furring.sheet-length"), ("job.SheetWidth", "$.finish.furring.sheet-width"));
 
         // The nail: on a rib, then the same nail between ribs and at the wires.
-        Sheet = Named(SheetGoods.All, static sheet => sheet.Name, finish.Furring.Sheet, "$.finish.furring.sheet", static sheet => sheet.Bending is not null);
         Series = Named(FastenerSeries.All, static series => series.Name, finish.Nails.Series, "$.finish.nails.series", static series => series.Kind != FastenerKind.WoodScrew);
         Layer furring = new(PlusMinus(finish.Furring.Thickness, finish.Furring.PlusMinus)) { Name = "furring", Sheet = Sheet };
         FastenerJob job = new([Layer.Board(finish.Boards.Thickness), furring], Behind.Metal, Series ?? FastenerSeries.Finish16) { Count = finish.Nails.Count };
@@ -349,7 +354,7 @@ internal sealed class Answers
         AtWires = [.. wall.Wires.Select((wire, i) => Evaluate(Behind.Wire(PlusMinus(wire.DepthFrom, DepthError)), FormattableString.Invariant($"$.wall.wires[{i}].depth-from")))];
 
         // Thin ply on the upper band: both ways of the grain, and how many rows each would need.
-        PanelSheet = Named(SheetGoods.All, static sheet => sheet.Name, finish.Panel.Sheet, "$.finish.panel.sheet", static sheet => sheet.Bending is not null);
+        PanelSheet = NamedPly(finish.Panel.Sheet, "$.finish.panel.sheet");
         Between("$.finish.panel.rows", finish.Panel.Rows, 3, 12);
         Around = Bent(BendGrain.AroundTheCurve);
         Along = Bent(BendGrain.AlongTheAxis);
@@ -362,6 +367,11 @@ internal sealed class Answers
             BentStripCase strip = new(sheet, tight.Radius, Troubled("$.ceiling") ? [] : BentSheet.EqualRows(tight.ArcLength, ceiling.FixingsPerStrip)) { Width = StripWidth };
             Bows.AddRange(Ask(() => BentStrip.CheckJudge(strip), () => BentStrip.Judge(strip), ("strip", "$.ceiling"), ("strip.Width", "$.finish.furring.strip-width")) is { } bent ? [bent] : []);
         }
+
+        // How far apart the slats' strips may be: one slat alone carries the hand.
+        WoodSpecies? wood = NamedWood(finish.Slats.Species, "$.finish.slats.species");
+        BeamSection slat = new(finish.Slats.Width, finish.Slats.Thickness, wood?.Elasticity ?? default) { BendingStrength = wood?.BendingStrength };
+        SlatBay = Ask(() => BoardSpan.CheckLargestBay(slat, Surface.Ceiling), () => BoardSpan.LargestBay(slat, Surface.Ceiling), ("section.Width", "$.finish.slats.width"), ("section.Thickness", "$.finish.slats.thickness"), ("section", "$.finish.slats.species"));
 
         // Slats along the ceiling: one number for both ends, and what the curve does to their gaps.
         SlatRun slats = new(Front.ArcLength, finish.Slats.Width) { Stations = [Rear.ArcLength], LeastGap = finish.Slats.GapLeast, GreatestGap = finish.Slats.GapMost };
@@ -395,8 +405,8 @@ internal sealed class Answers
     internal readonly CircularArc UpperBow, BowAlong, Front, Rear;
     internal readonly WoodSpecies? Species;
     internal readonly BeamSection Board;
-    internal readonly BayLimit Bay;
-    internal readonly StripLayout? Strips;
+    internal readonly BayLimit Bay, SlatBay;
+    internal readonly FurringPlan? Furring;
     internal readonly Force Hand;
     internal readonly BeamExtremes? BoardAsSetOut;
     internal readonly RippingPlan? Rip;
@@ -409,7 +419,26 @@ internal sealed class Answers
     internal readonly SlatChoice? Slats, SlatsInInches;
     internal readonly IReadOnlyList<SlatFit?> Fits;
 
-    internal Length Girth => Survey.Wall.Bands.Aggregate(Mm(0), static (sum, band) => Survey.Less(sum, -band.Girth));
+    internal Length Girth => FootOf(Survey.Wall.Bands.Length);
+
+    /// <summary>Where a band begins, up the girth; the girth for one more than there are.</summary>
+    internal Length FootOf(int band) => Survey.Wall.Bands.Take(band).Aggregate(Mm(0), static (sum, below) => Survey.Less(sum, -below.Girth));
+
+    /// <summary>The ribs as members of the shell, those that a window cuts in pieces above and below it.</summary>
+    internal static IEnumerable<(Rib Rib, ShellMember Member)> Ribs(Wall wall)
+    {
+        foreach (Rib rib in wall.Ribs)
+        {
+            Length from = Mm(0);
+            foreach (Window window in wall.Windows.Where(window => window.From.Millimeters < rib.U.Millimeters && rib.U.Millimeters < window.To.Millimeters).OrderBy(static window => window.Bottom.Millimeters))
+            {
+                yield return (rib, new ShellMember(rib.U, rib.Width) { From = from, To = window.Bottom });
+                from = window.Top;
+            }
+
+            yield return (rib, new ShellMember(rib.U, rib.Width) { From = from });
+        }
+    }
 
     internal Length StripWidth => Survey.Finish.Furring.StripWidth ?? Mm(40);
 
@@ -426,7 +455,8 @@ internal sealed class Answers
 
         yield return ("bay", Bay.Findings, Bay.DefaultsUsed, Bay.Explain());
         yield return ("board", BoardAsSetOut!.Findings, BoardAsSetOut.DefaultsUsed, BoardAsSetOut.Explain());
-        yield return ("strips", Strips!.Findings, Strips.DefaultsUsed, Strips.Explain());
+        yield return ("strips", Furring!.Findings, Furring.DefaultsUsed, Furring.Explain());
+        yield return ("strips", [], Furring.Spacing.DefaultsUsed, Furring.Spacing.Explain());
         yield return ("rip", Rip!.Findings, Rip.DefaultsUsed, Rip.Explain());
         yield return ("curve", UpperBow.Findings, [], UpperBow.Explain());
         (BendVerdict verdict, HoldDownResult hold, RowsSearch _) = Panel;
@@ -440,6 +470,7 @@ internal sealed class Answers
             yield return ("ceiling", strip == Bows[0] ? strip.Findings : [], strip.DefaultsUsed, strip.Explain());
         }
 
+        yield return ("slats", SlatBay.Findings, SlatBay.DefaultsUsed, SlatBay.Explain());
         yield return ("slats", Slats!.Findings, Slats.DefaultsUsed, Slats.Explain());
         foreach (SlatFit fit in Fits.OfType<SlatFit>())
         {
@@ -473,6 +504,10 @@ internal sealed class Answers
     private CircularArc ArcOf(Bow bow, string path) =>
         Ask(() => Arc.CheckFromChordAndRise(bow.Chord, bow.Rise), () => Arc.FromChordAndRise(bow.Chord, bow.Rise), ("chord", path + ".chord"), ("rise", path + ".rise"));
 
+    private SheetGoods? NamedPly(string name, string path) => Named(SheetGoods.All, static sheet => sheet.Name, name, path, static sheet => sheet.Bending is { StrengthBasis: PlywoodStrengthBasis.Characteristic });
+
+    private WoodSpecies? NamedWood(string name, string path) => Named(WoodSpecies.All, static wood => wood.Name, name, path, static wood => wood is { Elasticity: not null, BendingStrength: not null });
+
     private T? Named<T>(IReadOnlyList<T> all, Func<T, string> nameOf, string name, string path, Func<T, bool> serves)
         where T : class
     {
@@ -490,34 +525,31 @@ internal sealed class Answers
     }
 
     /// <summary>What no calculator asks: that all of it lies on one wall and one ceiling, and that heights, girths and leans belong together.</summary>
-    private void CheckWall(Wall wall, Ceiling ceiling)
+    private void CheckSurvey(Survey survey)
     {
+        (Wall wall, Ceiling ceiling) = (survey.Wall, survey.Ceiling);
+        _troubles.OneOf(survey.UFrom, "$.u-from", ["front", "rear"]);
         _troubles.OneOf(wall.Side, "$.wall.side", ["left", "right"]);
-        if (wall.Bands.Length is 0 or > 10)
-        {
-            _troubles.Add("$.wall.bands", "none or too many; allowed are 1 to 10, the lowest first");
-            return;
-        }
-
-        double length = wall.Length.Millimeters, girth = Girth.Millimeters, floor = wall.FurnitureLine.Millimeters;
-        Inside("$.wall.length", wall.Length, 100, 20_000);
+        double length = wall.Length.Millimeters, girth = wall.Bands.Sum(static band => band.Girth.Millimeters), floor = wall.FurnitureLine.Millimeters;
+        Between("$.wall.bands", wall.Bands.Length, 1, 10, " bands");
+        Between("$.wall.rear-edge", wall.RearEdge.Length, 2, 50, " heights");
+        Inside("$.wall.length", wall.Length, 500, 20_000);
         for (int i = 0; i < wall.Bands.Length; i++)
         {
             (Band band, string path) = (wall.Bands[i], FormattableString.Invariant($"$.wall.bands[{i}]"));
             Between(path + ".lean-degrees", band.LeanDegrees, -60, 60, " deg");
-            Inside(path + ".girth", band.Girth, 10, 5000);
-            double rise = band.Girth.Millimeters * Math.Cos(band.LeanDegrees * Math.PI / 180);
+            Inside(path + ".girth", band.Girth, 20, 5000);
+            double top = floor + (band.Girth.Millimeters * Math.Cos(band.LeanDegrees * Math.PI / 180));
             if (!Troubled(path) && !Troubled("$.wall.furniture-line"))
             {
-                Inside(path + ".top", band.Top, floor + rise - 5, floor + rise + 5);
+                Inside(path + ".top", band.Top, top - 5, top + 5); // girth and lean make the height, to what a tape and a level tell
             }
 
             floor = band.Top.Millimeters;
         }
 
         Each(wall.Ribs, "$.wall.ribs", (rib, path) => Inside(path + ".u", rib.U, 0, length));
-        Each(wall.Ribs, "$.wall.ribs", (rib, path) => Inside(path + ".width", rib.Width, 1, 500));
-        Each(wall.Rails, "$.wall.rails", (rail, path) => Inside(path, rail, 0, girth));
+        Each(wall.Rails, "$.wall.rails", (rail, path) => Inside(path + ".v", rail.V, 0, girth));
         Each(wall.Windows, "$.wall.windows", (window, path) =>
         {
             Inside(path + ".from", window.From, 0, length);
@@ -525,12 +557,25 @@ internal sealed class Answers
             Inside(path + ".bottom", window.Bottom, 0, girth);
             Inside(path + ".top", window.Top, window.Bottom.Millimeters + 1, girth);
         });
-        Each(wall.RearEdge, "$.wall.rear-edge", (mark, path) => Inside(path + ".v", mark.V, 0, girth));
+        for (int i = 0; i < wall.RearEdge.Length; i++)
+        {
+            double least = i == 0 ? 0 : wall.RearEdge[i - 1].V.Millimeters + 1;
+            Inside(FormattableString.Invariant($"$.wall.rear-edge[{i}].v"), wall.RearEdge[i].V, i == wall.RearEdge.Length - 1 ? girth : least, i == 0 ? 0 : girth);
+            Inside(FormattableString.Invariant($"$.wall.rear-edge[{i}].forward"), wall.RearEdge[i].Forward, 0, length / 2);
+        }
+
         Each(wall.Wires, "$.wall.wires", (wire, path) =>
         {
             Inside(path + ".v", wire.V, 0, girth);
+            Inside(path + ".diameter", wire.Diameter, 1, 100);
             Inside(path + ".depth-to", wire.DepthTo, wire.DepthFrom.Millimeters, 1000);
         });
+        foreach ((Bow bow, string path) in new[] { (ceiling.Front, "$.ceiling.front"), (ceiling.Rear, "$.ceiling.rear") })
+        {
+            Inside(path + ".chord", bow.Chord, 100, 5000);
+            Inside(path + ".rise", bow.Rise, -bow.Chord.Millimeters / 4, bow.Chord.Millimeters / 4);
+        }
+
         Each(ceiling.Bows, "$.ceiling.bows", (bow, path) => Inside(path, bow, 0, ceiling.Length.Millimeters));
 
         void Inside(string path, Length value, double least, double most) => Between(path, value.Millimeters, Math.Round(least, 6), Math.Round(most, 6), " mm");
@@ -567,6 +612,7 @@ internal sealed class BenchSheet(Answers answers)
         PrintNail();
         PrintBay();
         PrintStrips();
+        PrintRip();
         PrintPanel();
         PrintCeiling();
         PrintSlats();
@@ -595,12 +641,24 @@ internal sealed class BenchSheet(Answers answers)
             Row("band", $"v {Tape(Mm(v))} to {Tape(Mm(v + band.Girth.Millimeters))}, up to {Tape(band.Top)} above the floor; leans in {Plain(band.LeanDegrees, 1)} deg; cavity {Tape(band.Cavity)}");
             v += band.Girth.Millimeters;
         }
+
+        double limit = _survey.Finish.BreakEndsCourseDegrees ?? answers.Furring!.DefaultsUsed.First(static used => used.Figure.Name == "break-limit").Figure.Value;
+        foreach (FaceBreak line in answers.Furring!.Face.Breaks)
+        {
+            Row("break", $"v {Tape(line.V)}: the lean changes by {Plain(Math.Abs(line.LeanChange.Degrees), 1)} deg, {(Math.Abs(line.LeanChange.Degrees) > limit ? "ends a course: strips on both sides of it" : "courses run on through")} (over {Plain(limit, 1)} deg ends one)");
+        }
     }
 
     /// <summary>Problems and cautions of every answer, before anything else; notes come last.</summary>
     private void PrintFindings()
     {
-        Head(_findings.Exists(static each => each.Finding.Severity == Severity.Problem) ? "PROBLEMS: do not start before these are settled" : "PROBLEMS: none found in what was asked");
+        List<string> overWires = [.. _survey.Wall.Wires.Select(OverWire).OfType<string>()];
+        Head(overWires.Count > 0 || _findings.Exists(static each => each.Finding.Severity == Severity.Problem) ? "PROBLEMS: do not start before these are settled" : "PROBLEMS: none found in what was asked");
+        foreach (string over in overWires)
+        {
+            Row("wire", over);
+        }
+
         foreach ((string of, Finding finding) in _findings.Where(static each => each.Finding.Severity == Severity.Problem))
         {
             Row(of, Rounded(finding.Message));
@@ -612,18 +670,23 @@ internal sealed class BenchSheet(Answers answers)
             Row(of, Rounded(finding.Message));
         }
 
-        foreach (Wire wire in _survey.Wall.Wires)
+        if (answers.SlatBay.LargestBay.Millimeters < BowBay.Millimeters)
         {
-            string[] rails = [.. _survey.Wall.Rails.Where(rail => Math.Abs(rail.Millimeters - wire.V.Millimeters) <= (wire.Diameter.Millimeters / 2) + WireSide).Select(static rail => Tape(rail))];
-            if (rails.Length > 0)
-            {
-                Row("wire", $"The rail at v {string.Join(", ", rails)} lies within the wire's no-go zone: fix no strip to it before the wire is moved or shielded.");
-            }
+            Row("slats", $"The bows are up to {Tape(BowBay)} apart, and one slat alone spans {TapeDown(answers.SlatBay.LargestBay)}: put strips between the bows too, or take thicker slats.");
         }
 
         Head("BEFORE ANYTHING IS DRIVEN");
         Row("find", "and mark wiring, gas, fuel and brake lines, tanks, airbags and seat-belt anchorages: this sheet knows only what was entered. Disconnect the battery.");
         Row("follow", "local codes, the vehicle maker's guidance for bodybuilders, and licensed practice for gas and electrics. Wear a mask: plywood and board dust; extract it at the tool.");
+    }
+
+    /// <summary>The strips' fixings that fall beside a wire: the library places them, and knows nothing of wires.</summary>
+    private string? OverWire(Wire wire)
+    {
+        double side = (wire.Diameter.Millimeters / 2) + WireSide;
+        string[] pieces = [.. answers.Furring!.Pieces.Select(static (piece, i) => (piece, Number: i + 1))
+            .Where(each => each.piece.Fixings.Any(fixing => Math.Abs(fixing.V.Millimeters - wire.V.Millimeters) < side)).Select(static each => each.Number.ToString(CultureInfo.InvariantCulture))];
+        return pieces.Length == 0 ? null : $"Strip {string.Join(", ", pieces)} is fixed to metal within {Tape(Mm(WireSide))} of the wire at v {Tape(wire.V)}: move the wire or shield it, or move those fixings.";
     }
 
     private void PrintNail()
@@ -676,18 +739,53 @@ internal sealed class BenchSheet(Answers answers)
 
     private void PrintStrips()
     {
-        StripLayout strips = answers.Strips!;
-        Head("FURRING STRIPS: centre lines from the front end, all off one tape");
-        for (int i = 0; i < strips.Strips.Count; i++)
+        FurringPlan plan = answers.Furring!;
+        Head($"FURRING STRIPS, {Tape(answers.StripWidth)} wide: centre lines, mm (in), u off one tape from the front end, v off one from the foot");
+        Line($"  {"no",-3} {"what",-8} {"u",-16} {"v from",-16} {"v to",-16} {"length",-16} fixed to; ends");
+        for (int i = 0; i < plan.Pieces.Count; i++)
         {
-            PlacedStrip strip = strips.Strips[i];
-            Row(FormattableString.Invariant($"{i + 1}"), $"u {Tape(strip.Position),-24} {(strip.Rib is { } rib ? $"on the rib at {Tape(_survey.Wall.Ribs[rib].U)}" : "ON NO RIB: fix it to the rails")}");
+            FurringPiece piece = plan.Pieces[i];
+            bool isLevel = piece.StartV.Millimeters == piece.EndV.Millimeters;
+            if (isLevel && i > 0 && plan.Pieces[i - 1].StartV.Millimeters != plan.Pieces[i - 1].EndV.Millimeters)
+            {
+                Line($"  {"no",-3} {"what",-8} {"v",-16} {"u from",-16} {"u to",-16} {"length",-16} fixed to; ends");
+            }
+
+            (Length at, Length from, Length to) = isLevel ? (piece.StartV, piece.StartU, piece.EndU) : (piece.StartU, piece.StartV, piece.EndV);
+            string holds = piece.Fixings.Count == 0 ? "NO metal" : !isLevel && piece.BearsAlong is not null ? "rib" : piece.Fixings.All(static fixing => fixing.Rib is not null) ? "ribs" : "rails";
+            double angle = Math.Max(piece.StartAngle.Degrees, piece.EndAngle.Degrees);
+            Line($"  {i + 1,-3} {piece.Role.ToString().ToLowerInvariant(),-8} {Pair(at),-16} {Pair(from),-16} {Pair(to),-16} {Pair(piece.Length),-16} {holds}{(angle > 0 ? $"; {Plain(angle, 1)} deg" : string.Empty)}");
+            if (piece.Width.Millimeters < answers.StripWidth.Millimeters)
+            {
+                Row(string.Empty, $"  ripped to {Tape(piece.Width)} wide, for the room there is");
+            }
+            else if (!isLevel && piece.StartU.Millimeters != piece.EndU.Millimeters)
+            {
+                Row(string.Empty, $"  leans with the edge: at its head u {Tape(piece.EndU)}; length is to the long point");
+            }
         }
 
-        Row("bays", $"largest {Tape(strips.LargestBay)}");
-        RippingWay? way = answers.Rip!.Recommended;
-        Head("RIP");
-        Row("sheets", way is null ? "the strips are too wide for the sheet" : $"{way.Sheets.Count} of {Tape(_survey.Finish.Furring.SheetLength)} x {Tape(_survey.Finish.Furring.SheetWidth)}, {answers.Sheet!.Name}: {way.RippedStrips} strips of {Tape(answers.StripWidth)} {(way.Direction == RipDirection.AlongSheet ? "along" : "across")} the sheet, {way.Yields[0].PerSheet} a sheet");
+        Row("bays", $"largest {Tape(plan.Spacing.LargestBay)}; {plan.UprightCount} strips up the wall; {Plain(plan.RunningLength.Meters, 1)} m in all: {Plain(plan.UprightLength.Meters, 1)} up the wall, {Plain(plan.TrimmerLength.Meters, 1)} heads and sills, {Plain(plan.BreakLength.Meters, 1)} along breaks");
+        EdgeMark[] edge = _survey.Wall.RearEdge;
+        (EdgeMark mark, double off) = edge.Select(mark => (mark, edge[0].Forward.Millimeters + ((edge[^1].Forward.Millimeters - edge[0].Forward.Millimeters) * (mark.V.Millimeters - edge[0].V.Millimeters) / answers.Girth.Millimeters) - mark.Forward.Millimeters)).MaxBy(static each => Math.Abs(each.Item2));
+        Row("edge", $"the rear strips are straight; the edge lies {Tape(Mm(Math.Abs(off)))} {(off >= 0 ? "behind" : "BEFORE")} the straight line at v {Tape(mark.V)}");
+    }
+
+    private void PrintRip()
+    {
+        Furring stock = _survey.Finish.Furring;
+        Head($"RIP from {answers.Sheet!.Name}, {Tape(stock.SheetLength)} x {Tape(stock.SheetWidth)}");
+        if (answers.Rip!.Recommended is not { } way)
+        {
+            Row("rip", "NO strips: they are too wide for the sheet");
+            return;
+        }
+
+        Row("sheets", $"{way.Sheets.Count}{(way.Proven ? string.Empty : $" (at least {way.LeastSheets})")}: {way.RippedStrips} strips {(way.Direction == RipDirection.AlongSheet ? "along" : "across")} the sheet, of {way.Yields.Max(static each => each.PerSheet)} that a sheet gives");
+        foreach (IGrouping<string, RippedStrip> same in way.Sheets.SelectMany(static sheet => sheet.Strips).GroupBy(static strip => $"{Pair(strip.Width)} wide: {string.Join(", ", strip.Pieces.Select(Pair))}"))
+        {
+            Row($"{same.Count()} of", same.Key);
+        }
     }
 
     private void PrintPanel()
@@ -733,23 +831,34 @@ internal sealed class BenchSheet(Answers answers)
             return;
         }
 
+        Row("strips", $"no further apart than {TapeDown(answers.SlatBay.LargestBay)}: one slat alone under a hand; the bows are up to {Tape(BowBay)} apart");
         foreach ((string end, int station) in new[] { ("front", 0), ("rear", 1) })
         {
             Row(end, $"{count.Count} slats, gap {Caliper(count.Gaps[station])} at the back, {Caliper(answers.Fits[station]!.Value.GapAtFace)} at the face; {Plain(count.Coverages[station] * 100, 0)}% covered");
         }
 
         Row("marks", "left edge of each slat from the van's left edge of the ceiling, round the curve, off one tape:");
-        Row("slat", "front                  rear                 | slat   front                  rear");
+        Row("slat", $"{"front",-21} {"rear",-21} | slat  {"front",-21} rear");
         SlatSetOut[] all = [count.SetOut(0), count.SetOut(1), inches.SetOut(0), inches.SetOut(1)];
         int rows = (count.Count + 1) / 2;
         for (int i = 0; i < rows; i++)
         {
-            string right = i + rows < count.Count ? FormattableString.Invariant($"| {i + rows + 1,-6} {Mark(i + rows)}") : string.Empty;
+            string right = i + rows < count.Count ? FormattableString.Invariant($"| {i + rows + 1,-5} {Mark(i + rows)}") : string.Empty;
             Row(FormattableString.Invariant($"{i + 1}"), $"{Mark(i)} {right}".TrimEnd());
         }
 
-        string Mark(int i) => $"{Both(i, 0),-22} {Both(i, 1),-20}";
+        string Mark(int i) => $"{Both(i, 0),-21} {Both(i, 1),-21}";
         string Both(int i, int station) => $"{FormatMillimetres(all[station].Marks[i].Mark, 0)} ({FormatInches(all[station + 2].Marks[i].Mark)})";
+    }
+
+    /// <summary>The widest distance between neighbouring bows.</summary>
+    private Length BowBay
+    {
+        get
+        {
+            double[] bows = [.. _survey.Ceiling.Bows.Select(static bow => bow.Millimeters).Order()];
+            return Mm(bows.Length < 2 ? 0 : bows.Skip(1).Zip(bows, static (right, left) => Math.Round(right - left, 6)).Max());
+        }
     }
 
     private void PrintRest()
@@ -784,6 +893,8 @@ internal sealed class BenchSheet(Answers answers)
     // How the bench reads a length. Tape: whole millimetres and sixteenths. Caliper: tenths and sixty-fourths. What may not be
     // more than it says is rounded down, what may not be less up.
     private static string Tape(Length length) => $"{FormatMillimetres(length, 0)} ({FormatInches(length)})";
+
+    private static string Pair(Length length) => Tape(length).Replace(" mm", string.Empty, StringComparison.Ordinal).Replace(" in", string.Empty, StringComparison.Ordinal);
 
     private static string TapeDown(Length length) => $"{FormatMillimetres(Floor(length, 1), 0)} ({FormatInches(Floor(length, 25.4 / 16))})";
 
