@@ -61,6 +61,8 @@ internal static class Sources
 
     internal static readonly Source BendFactor = Source.Judgement("default-bend-factor", "the elastic radius at the characteristic strength is doubled, 1.5 to 3: the strength is that of a short test, and the sheet stays bent for good");
 
+    internal static readonly Source BendFactorOfAllowable = Source.Judgement("default-bend-factor-allowable", "an allowable strength has a factor in it already: no further one is put on the elastic radius");
+
     internal static readonly Source EdgeLiftLimit = Source.Judgement("default-edge-lift", "an edge on a bulging surface may stand off by 0.5 mm");
 
     internal static readonly Source DoubleCurvature = Source.Judgement("bend-double-limit", "double curvature is taken where the product of the two rises over the shorter side is at most a quarter of the thickness squared (a plate buckles at about the thickness squared) and the stretch takes at most a tenth of the bending strength");

@@ -21,6 +21,9 @@ namespace FinishKit.Consumers
             Withdrawals();
             LengthsAsPeopleWriteThem();
             BoardSpans();
+            StripsAndSlats();
+            BentSheets();
+            CirclesThroughPoints();
         }
 
         private static void WhichNail()
@@ -91,6 +94,44 @@ namespace FinishKit.Consumers
             // By hand: P L^3 / (48 E I) with E I = 0.8 * 8900 * 15192 = 1.08168e8: 100 * 400^3 / (48 * 1.08168e8) = 1.2326.
             BeamExtremes pushed = ContinuousBeam.UnderPointLoad(new Beam(board, new[] { Measure.Mm(400) }), Force.FromNewtons(100));
             Expect.Near("simple span under 100 N, mm", 1.2326, pushed.Deflection.Millimeters, 0.0001);
+        }
+
+        private static void StripsAndSlats()
+        {
+            // By hand: ends at 20 and 1940; ribs at 480 and 950 leave 460 and 470; 950 to 1940 is 990, two strips between of 330 each.
+            StripRun run = new StripRun(Measure.Mm(1960), new[] { Measure.Mm(20), Measure.Mm(1940) }, Measure.Mm(475))
+            {
+                Ribs = new[] { new RibLine(Measure.Mm(480), Measure.Mm(25)), new RibLine(Measure.Mm(950), Measure.Mm(20)) },
+            };
+            StripLayout strips = StripSpacing.Space(run);
+            Expect.Near("strips of a short wall", 6, strips.Strips.Count, 0);
+            Expect.Near("first strip on a rib, mm", 480, strips.Strips[1].Position.Millimeters, 1e-9);
+
+            // By hand: 31 slats of 40 on 1516: (1516 - 1240)/30 = 9.2.
+            SlatChoice slats = SlatSpread.Spread(Measure.Mm(1516), Measure.Mm(40), Measure.Mm(9), Measure.Mm(10));
+            Expect.Near("slats", 31, slats.Recommended.Count, 0);
+            Expect.Near("gap, mm", 9.2, slats.Recommended.Gaps[0].Millimeters, 1e-6);
+        }
+
+        private static void BentSheets()
+        {
+            // By hand: 2 * 5000 * 6 / (2 * 30) = 1000.
+            BentSheet sheet = new BentSheet(Measure.Mm(6), Pressure.FromMegapascals(5000), Pressure.FromMegapascals(30));
+            Expect.Near("tightest radius of a sheet, mm", 1000, PanelBend.MinimumRadius(sheet).Minimum.Millimeters, 1e-6);
+
+            // By hand: three rows on 2003 at the back, 2000 at the middle: 2000 / 1.5 = 1333.3.
+            HoldDownResult held = HoldDown.OnArc(new HoldDownCase(sheet, Measure.Mm(2003), BentSheet.EqualRows(Measure.Mm(400), 3), Measure.Mm(1000)));
+            Expect.Near("peak radius of three rows, mm", 1333.333, held.PeakRadius.Value.Millimeters, 0.001);
+        }
+
+        private static void CirclesThroughPoints()
+        {
+            // By hand: chord 1000 and rise 25: 1000 * 1000 / (8 * 25) + 25 / 2 = 5012.5.
+            FittedCircle bow = CircleFit.Through(new[]
+            {
+                new MeasuredPoint(Measure.Mm(0), Measure.Mm(20)), new MeasuredPoint(Measure.Mm(500), Measure.Mm(45)), new MeasuredPoint(Measure.Mm(1000), Measure.Mm(20)),
+            });
+            Expect.Near("radius through three points, mm", 5012.5, bow.Radius.Value.Millimeters, 1e-3);
         }
 
         private static void InputIsRefused()

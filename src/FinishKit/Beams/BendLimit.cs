@@ -15,6 +15,8 @@ internal sealed class BentSheetNames(string root)
 
     internal string BendingStrength { get; } = root + "." + nameof(BentSheet.BendingStrength);
 
+    internal string StrengthBasis { get; } = root + "." + nameof(BentSheet.StrengthBasis);
+
     internal string Factor { get; } = root + "." + nameof(BentSheet.Factor);
 
     internal string PublishedRadius { get; } = root + "." + nameof(BentSheet.PublishedRadius);
@@ -49,6 +51,16 @@ internal readonly struct BendLimit
 
     internal bool FactorIsDefault { get; private init; }
 
+    /// <summary>Whether the strength is an allowable one, with a factor in it already.</summary>
+    internal bool IsAllowable { get; private init; }
+
+    internal Source FactorSource => !FactorIsDefault ? Sources.Given : IsAllowable ? Sources.BendFactorOfAllowable : Sources.BendFactor;
+
+    internal DefaultUsed DefaultFactorUsed => new(new Figure("bend-factor", Factor, string.Empty), FactorSource);
+
+    /// <summary>Whether the factor is under the usual one of a characteristic strength.</summary>
+    internal bool FactorIsLow => !IsAllowable && Factor < LeastUsualFactor;
+
     internal double Published { get; private init; }
 
     internal Source PublishedSource { get; private init; }
@@ -78,12 +90,19 @@ internal readonly struct BendLimit
             CheckGrain(grain, names.Grain, problems);
         }
 
+        if (sheet.StrengthBasis is not (PlywoodStrengthBasis.Characteristic or PlywoodStrengthBasis.AllowableDesign))
+        {
+            Door.Report(new InputProblem(names.StrengthBasis, FormattableString.Invariant($"the undefined basis {(int)sheet.StrengthBasis}"), "Characteristic or AllowableDesign", isRange: false), problems);
+        }
+
+        bool allowable = sheet.StrengthBasis == PlywoodStrengthBasis.AllowableDesign;
         return new BendLimit
         {
+            IsAllowable = allowable,
             Thickness = Door.Millimetres(sheet.Thickness, names.Thickness, s_thickness, problems),
             Elasticity = Door.Megapascals(sheet.Elasticity, names.Elasticity, s_modulus, problems),
             Strength = Door.Megapascals(sheet.BendingStrength, names.BendingStrength, s_strength, problems),
-            Factor = sheet.Factor is { } factor ? ReadFactor(factor, names.Factor, problems) : DefaultFactor,
+            Factor = sheet.Factor is { } factor ? ReadFactor(factor, names.Factor, problems) : allowable ? 1 : DefaultFactor,
             FactorIsDefault = sheet.Factor is null,
             Published = sheet.PublishedRadius is { } radius ? Door.Millimetres(radius, names.PublishedRadius, s_published, problems) : double.NaN,
             PublishedSource = sheet.PublishedSource ?? Sources.Given,
@@ -187,10 +206,10 @@ internal readonly struct BendQuestion(in BendLimit limit, double wall, double ra
         where TTrace : struct, ITrace
     {
         double factor = limit.Factor, elasticity = limit.Elasticity, thickness = limit.Thickness, strength = limit.Strength, elasticRadius;
-        trace.Given("F", factor, string.Empty, limit.FactorIsDefault ? Sources.BendFactor : Sources.Given, meaning: "factor on the elastic radius");
+        trace.Given("F", factor, string.Empty, limit.FactorSource, meaning: "factor on the elastic radius");
         trace.Given("E", elasticity, "MPa", limit.Source);
         trace.Given("t", thickness, "mm", limit.Source);
-        trace.Given("f", strength, "MPa", limit.Source, meaning: "characteristic bending strength");
+        trace.Given("f", strength, "MPa", limit.Source, meaning: limit.IsAllowable ? "allowable bending strength" : "characteristic bending strength");
         elasticRadius = trace.Step("R_el", nameof(elasticRadius), factor * elasticity * thickness / (2 * strength), "mm", Sources.BendElastic);
         double minimum;
         if (double.IsNaN(limit.Published))

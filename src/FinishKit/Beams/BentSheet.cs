@@ -53,10 +53,16 @@ public sealed record BentSheet
     /// <summary>Mean modulus of elasticity in bending, in the direction around the curve, 1 to 100,000 MPa.</summary>
     public required Pressure Elasticity { get; init; }
 
-    /// <summary>Characteristic bending strength in that direction, 0.1 to 1000 MPa.</summary>
+    /// <summary>Bending strength in that direction, characteristic unless <see cref="StrengthBasis"/> says otherwise, 0.1 to 1000 MPa.</summary>
     public required Pressure BendingStrength { get; init; }
 
-    /// <summary>Factor on the elastic radius, 1 to 10; null for 2 (judgement, 1.5 to 3). At 1 one sheet in twenty breaks at once.</summary>
+    /// <summary>What <see cref="BendingStrength"/> is. Default: characteristic.</summary>
+    public PlywoodStrengthBasis StrengthBasis { get; init; }
+
+    /// <summary>
+    /// Factor on the elastic radius, 1 to 10; null for 2 on a characteristic strength (judgement, 1.5 to 3; at 1 one sheet in twenty breaks at
+    /// once), for 1 on an allowable one, which has a factor in it already.
+    /// </summary>
     public double? Factor { get; init; }
 
     /// <summary>
@@ -80,8 +86,8 @@ public sealed record BentSheet
     /// <summary>The sheet of the table it was made from, so that its other grain can be tried.</summary>
     internal SheetGoods? Goods { get; init; }
 
-    private (double, double, double, double?, double?, BendGrain?, string?) Key => (
-        Door.Millimetres(Thickness), Door.Megapascals(Elasticity), Door.Megapascals(BendingStrength), Factor, PublishedRadius is { } radius ? Door.Millimetres(radius) : null, Grain, Name);
+    private (double, double, double, PlywoodStrengthBasis, double?, double?, BendGrain?, string?) Key => (
+        Door.Millimetres(Thickness), Door.Megapascals(Elasticity), Door.Megapascals(BendingStrength), StrengthBasis, Factor, PublishedRadius is { } radius ? Door.Millimetres(radius) : null, Grain, Name);
 
     /// <summary>A plywood sheet bent with its face grain one way or the other.</summary>
     /// <param name="sheet">The sheet; it must carry <see cref="SheetGoods.Bending"/>.</param>
@@ -95,9 +101,36 @@ public sealed record BentSheet
         Door.IsMissing(sheet.Bending, new Name(nameof(sheet)).Then(".Bending"), "bending figures of the sheet", null);
         BendLimit.CheckGrain(grain, nameof(grain), null);
         PlywoodBending bending = sheet.Bending!;
-        return grain == BendGrain.AroundTheCurve
-            ? new BentSheet(bending.MeanThickness, bending.ElasticityAlong, bending.StrengthAlong) { Grain = grain, Name = sheet.Name, Source = bending.Source, Goods = sheet }
-            : new BentSheet(bending.MeanThickness, bending.ElasticityAcross, bending.StrengthAcross) { Grain = grain, Name = sheet.Name, Source = bending.Source, Goods = sheet };
+        return (grain == BendGrain.AroundTheCurve
+            ? new BentSheet(bending.MeanThickness, bending.ElasticityAlong, bending.StrengthAlong)
+            : new BentSheet(bending.MeanThickness, bending.ElasticityAcross, bending.StrengthAcross)) with
+        {
+            StrengthBasis = bending.StrengthBasis,
+            Grain = grain,
+            Name = sheet.Name,
+            Source = bending.Source,
+            Goods = sheet,
+        };
+    }
+
+    /// <summary>The same sheet with a row of a published table as its published radius. Whether the table is of this sheet's wood is yours to say by asking.</summary>
+    /// <param name="row">The row; <see cref="PublishedBendingRadius.For"/> finds the one of the next thickness up.</param>
+    /// <returns>The sheet.</returns>
+    /// <exception cref="System.ArgumentNullException"><paramref name="row"/> is null.</exception>
+    /// <exception cref="System.ArgumentException">The row is for hot-soaked sheets (nothing here counts wetting), for the other grain, or for a thinner sheet.</exception>
+    public BentSheet WithPublished(PublishedBendingRadius row)
+    {
+        Door.IsMissing(row, new Name(nameof(row)), "a row of a table of bending radii", null);
+        string? wrong = row.Condition != BendCondition.DryCold ? "a sheet bent dry and cold: wetting is not counted"
+            : Grain is { } grain && grain != row.Grain ? "the sheet's own grain"
+            : Door.Millimetres(Thickness) > Door.Millimetres(row.Thickness) ? $"a sheet at least as thick, {Print.Mm(Door.Millimetres(Thickness))}"
+            : null;
+        if (wrong is not null)
+        {
+            Door.Report(new InputProblem(nameof(row), "for " + row, wrong, isRange: false), null);
+        }
+
+        return this with { PublishedRadius = row.Radius, PublishedSource = row.Source };
     }
 
     /// <summary>Rows of fixings at equal distances, the outer two at the sheet's edges.</summary>

@@ -49,7 +49,7 @@ public sealed record BentStripCase
     /// <summary>Width of the strip, 1 mm to 1 m; null for 40 mm (common practice).</summary>
     public Length? Width { get; init; }
 
-    /// <summary>Factor on the elastic radius, 1 to 10; null for 2 (judgement, 1.5 to 3).</summary>
+    /// <summary>Factor on the elastic radius, 1 to 10; null for 2 (judgement, 1.5 to 3), or 1 where the sheet's strength is an allowable one.</summary>
     public double? Factor { get; init; }
 
     /// <summary>Sheets to look in for one that follows, at most 200, those without bending figures passed over; null for birch plywood.</summary>

@@ -35,7 +35,7 @@ public sealed class BentStripResult
         List<DefaultUsed> defaults = [];
         if (question.Limit.FactorIsDefault)
         {
-            defaults.Add(new DefaultUsed(new Figure("bend-factor", BendLimit.DefaultFactor, string.Empty), Sources.BendFactor));
+            defaults.Add(question.Limit.DefaultFactorUsed);
         }
 
         if (strip.Width is null)
@@ -80,7 +80,7 @@ public sealed class BentStripResult
     public bool HasProblem => !Follows;
 
     /// <summary>What a person should know about the verdict, gravest first.</summary>
-    /// <remarks>Codes: <c>furring-strip-bend-too-tight</c>, <c>furring-strip-not-held</c>, <c>furring-strip-bay-not-shallow</c>, <c>furring-strip-bend-factor-low</c>, <c>furring-strip-springs-back</c>, <c>furring-strip-bend-dry</c>.</remarks>
+    /// <remarks>Codes: <c>furring-strip-bend-too-tight</c>, <c>furring-strip-not-held</c>, <c>furring-strip-bay-not-shallow</c>, <c>furring-strip-bend-factor-low</c>, <c>furring-strip-springs-back</c>, <c>furring-strip-allowable-strength</c>, <c>furring-strip-bend-dry</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the verdict rests on.</summary>
@@ -180,7 +180,7 @@ public sealed class BentStripResult
                 Sources.HoldDownRows));
         }
 
-        if (_question.Limit.Factor < BendLimit.LeastUsualFactor)
+        if (_question.Limit.FactorIsLow)
         {
             findings.Add(new Finding(
                 "furring-strip-bend-factor-low",
@@ -188,6 +188,16 @@ public sealed class BentStripResult
                 $"A factor of {Print.Number(_question.Limit.Factor)} on the elastic radius is less than the usual 1.5 to 3: at 1 one strip in twenty breaks while it is bent, and the rest stay near it for good.",
                 [new("bend-factor", _question.Limit.Factor, string.Empty)],
                 Sources.BendFactor));
+        }
+
+        if (_question.Limit.IsAllowable)
+        {
+            findings.Add(new Finding(
+                "furring-strip-allowable-strength",
+                Severity.Note,
+                "The bending strength is an allowable design value, with a factor for loads in it: the elastic radius is further on the safe side than one by a characteristic strength.",
+                [new("minimum-radius", _numbers.Minimum, "mm")],
+                Sources.BendFactorOfAllowable));
         }
 
         if (_pull > 0)

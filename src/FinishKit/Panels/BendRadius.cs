@@ -32,7 +32,7 @@ public readonly struct BendRadius : IEquatable<BendRadius>
     public bool HasProblem => false;
 
     /// <summary>What a person should know, gravest first; put together on reading.</summary>
-    /// <remarks>Codes: <c>panels-bend-factor-low</c>, <c>panels-published-condition</c>, <c>panels-bend-dry</c>.</remarks>
+    /// <remarks>Codes: <c>panels-bend-factor-low</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>.</remarks>
     public IReadOnlyList<Finding> Findings
     {
         get
@@ -49,7 +49,7 @@ public readonly struct BendRadius : IEquatable<BendRadius>
     }
 
     /// <summary>The defaults that the radius rests on; put together on reading.</summary>
-    public IReadOnlyList<DefaultUsed> DefaultsUsed => _limit.FactorIsDefault ? [PanelFindings.DefaultFactor] : [];
+    public IReadOnlyList<DefaultUsed> DefaultsUsed => _limit.FactorIsDefault ? [_limit.DefaultFactorUsed] : [];
 
     private bool IsNone => _limit.Thickness == 0;
 

@@ -28,7 +28,7 @@ public sealed class BendVerdict
         List<DefaultUsed> defaults = [];
         if (question.Limit.FactorIsDefault)
         {
-            defaults.Add(PanelFindings.DefaultFactor);
+            defaults.Add(question.Limit.DefaultFactorUsed);
         }
 
         if (panel.Rows is null && !question.IsFlat && question.RatioSource == Sources.WorstRows)
@@ -81,7 +81,7 @@ public sealed class BendVerdict
     /// <summary>What a person should know about the verdict, gravest first.</summary>
     /// <remarks>
     /// Codes: <c>panels-bend-too-tight</c>, <c>panels-double-curvature</c>, <c>panels-not-held</c>, <c>panels-bay-not-shallow</c>, <c>panels-bend-factor-low</c>,
-    /// <c>panels-rows-unknown</c>, <c>panels-published-condition</c>, <c>panels-bend-dry</c>, <c>panels-cutting-dust</c>.
+    /// <c>panels-rows-unknown</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>, <c>panels-cutting-dust</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
 

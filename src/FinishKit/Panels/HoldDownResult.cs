@@ -136,7 +136,7 @@ public sealed class HoldDownResult
     /// <remarks>
     /// Codes: <c>panels-bend-too-tight</c>, <c>panels-fixings-pull-out</c>, <c>panels-not-held</c>, <c>panels-past-arc</c>, <c>panels-overhang</c>,
     /// <c>panels-bay-not-shallow</c>, <c>panels-fixing-capacity-unknown</c>, <c>panels-springs-back</c>, <c>panels-bend-factor-low</c>, <c>panels-row-only-bears</c>,
-    /// <c>panels-stands-off</c>, <c>panels-edge-lifts</c>, <c>panels-published-condition</c>, <c>panels-bend-dry</c>, <c>panels-look-behind</c>, <c>panels-cutting-dust</c>.
+    /// <c>panels-stands-off</c>, <c>panels-edge-lifts</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>, <c>panels-look-behind</c>, <c>panels-cutting-dust</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
@@ -204,7 +204,7 @@ public sealed class HoldDownResult
         List<DefaultUsed> defaults = [];
         if (held.Limit.FactorIsDefault)
         {
-            defaults.Add(PanelFindings.DefaultFactor);
+            defaults.Add(held.Limit.DefaultFactorUsed);
         }
 
         if (held.OnBulge && held.LiftIsDefault)

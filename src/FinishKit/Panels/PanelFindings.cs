@@ -8,8 +8,6 @@ internal static class PanelFindings
 {
     private const string TooTight = "panels-bend-too-tight";
 
-    internal static DefaultUsed DefaultFactor => new(new Figure("bend-factor", BendLimit.DefaultFactor, string.Empty), Sources.BendFactor);
-
     internal static string Surface(double wall) => double.IsNaN(wall) ? "a flat surface"
         : wall < 0 ? $"a surface of {Print.Mm(-wall)} radius bulging into the room"
         : $"a surface of {Print.Mm(wall)} radius hollow to the room";
@@ -51,7 +49,7 @@ internal static class PanelFindings
     /// <summary>What belongs to a minimum radius whatever it is asked for.</summary>
     internal static void AddLimit(in BendLimit limit, List<Finding> findings)
     {
-        if (limit.Factor < BendLimit.LeastUsualFactor)
+        if (limit.FactorIsLow)
         {
             findings.Add(new Finding(
                 "panels-bend-factor-low",
@@ -59,6 +57,16 @@ internal static class PanelFindings
                 $"A factor of {Print.Number(limit.Factor)} on the elastic radius is less than the usual 1.5 to 3: at 1 one sheet in twenty breaks while it is bent, and the rest stay near it for good.",
                 [new("bend-factor", limit.Factor, string.Empty)],
                 Sources.BendFactor));
+        }
+
+        if (limit.IsAllowable)
+        {
+            findings.Add(new Finding(
+                "panels-allowable-strength",
+                Severity.Note,
+                "The bending strength is an allowable design value, with a factor for loads in it: the elastic radius is further on the safe side than one by a characteristic strength. A published radius of the same wood may lie well below it.",
+                [new("elastic-radius", limit.Elastic, "mm")],
+                Sources.BendFactorOfAllowable));
         }
 
         if (!double.IsNaN(limit.Published))

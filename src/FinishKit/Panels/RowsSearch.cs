@@ -36,7 +36,7 @@ public sealed class RowsSearch
         PanelFindings.AddTooTight(sheet, best.Question, best.Numbers, null, findings);
         PanelFindings.AddLimit(limit, findings);
         Findings = Finding.GravestFirst(findings);
-        DefaultsUsed = limit.FactorIsDefault ? [PanelFindings.DefaultFactor] : [];
+        DefaultsUsed = limit.FactorIsDefault ? [limit.DefaultFactorUsed] : [];
     }
 
     /// <summary>The sheet.</summary>
@@ -55,7 +55,7 @@ public sealed class RowsSearch
     public bool HasProblem => Rows is null;
 
     /// <summary>What a person should know about the answer, gravest first.</summary>
-    /// <remarks>Codes: <c>panels-bend-too-tight</c>, <c>panels-bend-factor-low</c>, <c>panels-published-condition</c>, <c>panels-bend-dry</c>.</remarks>
+    /// <remarks>Codes: <c>panels-bend-too-tight</c>, <c>panels-bend-factor-low</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the answer rests on.</summary>

@@ -18,6 +18,7 @@ internal static class GoodValues
     {
         Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
     };
+
     private static readonly BeamSection s_section = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
 
     private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
@@ -90,6 +91,8 @@ internal static class GoodValues
         [typeof(BendCase)] = static () => new BendCase(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216)) { Rows = [Mm(0), Mm(176), Mm(352)], BowAlong = Mm(57_800), Girth = Mm(352), Width = Mm(1200) },
         [typeof(HoldDownCase)] = static () => new HoldDownCase(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), [Mm(0), Mm(176), Mm(352)], Mm(1200)) { Girth = Mm(352), FixingsPerRow = 6, FixingCapacity = Force.FromNewtons(60) },
         [typeof(BentStripCase)] = static () => new BentStripCase(s_bendable, Mm(3818), [Mm(0), Mm(758), Mm(1516)]),
+        [typeof(PublishedBendingRadius)] = static () => PublishedBendingRadius.For(BendingRadiusSeries.SoftwoodPlywood, Mm(6.4), BendGrain.AlongTheAxis, BendCondition.DryCold)!,
+
         // Strips
         [typeof(RibLine)] = static () => new RibLine(Mm(480), Mm(25)),
         [typeof(StripRun)] = static () => new StripRun(Mm(3400), [Mm(20), Mm(3380)], Mm(475)) { Ribs = [new RibLine(Mm(480), Mm(25)), new RibLine(Mm(950), Mm(20))] },

@@ -139,7 +139,7 @@ internal static class Samples
         [
             BentSheet.Of(ply, BendGrain.AroundTheCurve),
             BentSheet.Of(ply, BendGrain.AlongTheAxis) with { Factor = 1.25 },
-            plain with { PublishedRadius = Mm(1524.5), Factor = 1.5 },
+            plain with { PublishedRadius = Mm(1524.5), StrengthBasis = PlywoodStrengthBasis.AllowableDesign },
             plain with { PublishedRadius = Mm(609.6), PublishedSource = Source.Published("X-1", "A table", "A publisher", 2000, "table 1", SourceReading.Copy) },
         ];
         IReadOnlyList<Length>?[] rows = [null, BentSheet.EqualRows(Mm(352.5), 2), BentSheet.EqualRows(Mm(352.5), 3), BentSheet.EqualRows(Mm(2100), 5), [Mm(20), Mm(100.5), Mm(300), Mm(352.5)]];

@@ -104,6 +104,14 @@ public sealed class BentStripTests
         Assert.Equal(strip.GreatestPull.Newtons, strip.Explain().Steps[^1].Value.Value, 1e-9);
     }
 
+    /// <summary>The table's own birch: turned, 15 mm fails; 9 is the thickest; four of 4, two of 6.5 and two of 9 in layers.</summary>
+    [Fact]
+    public void By_default_birch_of_the_table_is_looked_in()
+    {
+        BentStripResult strip = BentStrip.Judge(new BentStripCase(SheetGoods.Birch15, Mm(3818), s_rows));
+        Assert.Equal(["9 mm x 1", "4 mm x 4", "6.5 mm x 2", "9 mm x 2"], strip.Remedies.Select(static remedy => $"{remedy.Sheet.Name.Split(" birch")[0]} x {remedy.Layers}"));
+    }
+
     [Fact]
     public void A_straight_strip_and_one_on_two_fixings_are_not_bent()
     {

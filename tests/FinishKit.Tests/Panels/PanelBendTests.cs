@@ -113,6 +113,44 @@ public sealed class PanelBendTests
         Assert.Null(PanelBend.MinimumRadius(sheet).Published);
     }
 
+    /// <summary>The table's row for 6.4 mm is that of 1/4 in; for 6.5 that of the next thicker one, 5/16 in: 6 ft with the grain around, read in a copy.</summary>
+    [Fact]
+    public void A_row_of_a_published_table_is_taken_when_it_is_asked_for_and_fits()
+    {
+        BentSheet sheet = BentSheet.Of(s_ply6, BendGrain.AroundTheCurve) with { Factor = 1 };
+        PublishedBendingRadius row = PublishedBendingRadius.For(BendingRadiusSeries.SoftwoodPlywood, sheet.Thickness, BendGrain.AroundTheCurve, BendCondition.DryCold)!;
+        BendRadius radius = PanelBend.MinimumRadius(sheet.WithPublished(row));
+        Assert.Equal((BendBasis.PublishedRadius, row.Radius.Millimeters), (radius.Governs, radius.Minimum.Millimeters));
+        Assert.Equal(1828.8, radius.Minimum.Millimeters, 1e-6);
+        Assert.Contains(radius.Findings, finding => finding.Code == "panels-published-condition" && finding.Source == row.Source);
+        Assert.Null(PanelBend.MinimumRadius(sheet).Published); // never by itself
+        Assert.Equal("row", Assert.Throws<ArgumentException>(() => BentSheet.Of(s_ply6, BendGrain.AlongTheAxis).WithPublished(row)).ParamName);
+        Assert.Equal("row", Assert.Throws<ArgumentException>(() => (sheet with { Thickness = Mm(9) }).WithPublished(row)).ParamName);
+        PublishedBendingRadius soaked = PublishedBendingRadius.All.First(static any => any is { Condition: BendCondition.HotSoaked, Grain: BendGrain.AroundTheCurve });
+        Assert.Contains("dry", Assert.Throws<ArgumentException>(() => (sheet with { Thickness = Mm(1) }).WithPublished(soaked)).Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>8629 · 9.525/(2 · 6.129) = 6705 without a further factor (allowable strength, from memory).</summary>
+    [Fact]
+    public void An_allowable_strength_gets_no_second_factor()
+    {
+        BentSheet softwood = Sheet(9.525, 8629, 6.129) with { StrengthBasis = PlywoodStrengthBasis.AllowableDesign };
+        BendRadius radius = PanelBend.MinimumRadius(softwood);
+        Assert.Equal(6705, radius.Elastic.Millimeters, 0.5);
+        Assert.Equal((1.0, "default-bend-factor-allowable"), (radius.DefaultsUsed.Single().Figure.Value, radius.DefaultsUsed.Single().Source.Id));
+        Assert.Contains(radius.Findings, static finding => finding.Code == "panels-allowable-strength");
+        Assert.DoesNotContain(radius.Findings, static finding => finding.Code == "panels-bend-factor-low");
+        Assert.Equal(PlywoodStrengthBasis.AllowableDesign, BentSheet.Of(SheetGoods.Named("3/8 in plywood PS 1 unsanded"), BendGrain.AlongTheAxis).StrengthBasis);
+    }
+
+    /// <summary>The table's own sheets agree with the demo van's figures.</summary>
+    [Fact]
+    public void Sheets_of_the_table_carry_their_figures()
+    {
+        Assert.Equal(1601.509, PanelBend.MinimumRadius(BentSheet.Of(SheetGoods.Birch6, BendGrain.AroundTheCurve)).Minimum.Millimeters, 0.0005);
+        Assert.Equal(3696.775, PanelBend.MinimumRadius(BentSheet.Of(SheetGoods.Birch15, BendGrain.AroundTheCurve)).Minimum.Millimeters, 0.0005);
+    }
+
     [Fact]
     public void A_factor_under_the_usual_is_a_caution()
     {

@@ -1,4 +1,5 @@
 using FinishKit;
+using UnitsNet;
 
 namespace FinishKit.Consumers.Middle
 {
@@ -38,6 +39,27 @@ namespace FinishKit.Consumers.Middle
                 PermanentLoad = false,
             };
             return Withdrawal.Eurocode5SmoothNail(nail).Force.Newtons;
+        }
+
+        /// <summary>Largest bay in millimetres of a board; every input is set in an object initialiser.</summary>
+        public static double BayInMillimetres(double width, double thickness, double modulus)
+        {
+            BeamSection section = new BeamSection { Width = Measure.Mm(width), Thickness = Measure.Mm(thickness), Elasticity = Pressure.FromMegapascals(modulus), Grade = SectionGrade.KnottyBoard };
+            return BoardSpan.LargestBay(new BayQuestion { Section = section, Surface = Surface.Wall, Spans = 2 }).LargestBay.Millimeters;
+        }
+
+        /// <summary>Strips on a run with one rib in its middle.</summary>
+        public static int StripsOn(double length, double bay)
+        {
+            StripRun run = new StripRun
+            {
+                RunLength = Measure.Mm(length),
+                FixedPositions = new[] { Measure.Mm(0), Measure.Mm(length) },
+                LargestBay = Measure.Mm(bay),
+                Ribs = new[] { new RibLine { Centre = Measure.Mm(length / 2), HalfWidth = Measure.Mm(20) } },
+                Preference = StripPreference.OnRibs,
+            };
+            return StripSpacing.Space(run).Strips.Count;
         }
     }
 }

@@ -25,6 +25,9 @@ internal static class Program
 
         // W52, derived: 20e-6 * 350^2 = 2.45; 2.45 * 2.5 * 25 = 153.125; at 10 d half of it.
         Expect.Near("Eurocode 5 nail through the add-in, N", 76.5625, Bands.NailInNewtons(350, 2.5, 25), 1e-9);
+        // By hand: 475.4, see the check of spans. 1000 at 475 takes two strips between the ends; with one of them on the rib in the middle it would take three.
+        Expect.Near("largest bay through the add-in, mm", 475.4, Bands.BayInMillimetres(89, 12.7, 8900), 0.05);
+        Expect.Near("strips through the add-in", 4, Bands.StripsOn(1000, 475), 0);
         Checks.All();
         return Expect.ExitCode();
     }
