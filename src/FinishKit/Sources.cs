@@ -73,6 +73,8 @@ internal static class Sources
     internal static readonly Source PointOff = Source.Judgement("geometry-fit-doubt", "a point is doubted where it lies more than 0.5 mm and more than 4 times the scatter of the others off");
     internal static readonly Source StripSpacing = Source.Derived("furring-spacing", "Strips over a run", "between two ribs or fixed strips a distance d apart at least ceiling(d/S) - 1 strips are needed, and equal bays have the smallest largest bay and the least sum of squares; a shortest path over fixed strips and ribs gives the rest");
 
+    internal static readonly Source FurringLayout = Source.Derived("furring-layout", "Strips of a face", "end strips half a strip in, jambs beside and trimmers above and below each opening, strips along breaks; every other strip is cut where it meets one of these, so that pieces and what they meet add up to the height");
+
     internal static readonly Source StripRipping = Source.Derived("furring-ripping", "Strips from a sheet", "n strips have n - 1 kerfs between them; a bin counted with one kerf more holds pieces counted with one kerf each");
     internal static readonly Source SlatSpread = Source.Derived("slats-spread", "Equal gaps between slats", "what the slats leave of the width, shared by the gaps; a face that tapers leaves less where it is narrower");
 

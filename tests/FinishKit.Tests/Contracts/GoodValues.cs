@@ -105,6 +105,26 @@ internal static class GoodValues
         [typeof(RippingPlan)] = static () => StripRipping.Rip(new RippingJob(Mm(2500), Mm(1250), [new StripPart(Mm(40), Mm(994)) { Count = 12 }])),
         [typeof(IReadOnlyList<StripPart>)] = static () => new[] { new StripPart(Mm(40), Mm(994)) { Count = 12 }, new StripPart(Mm(70), Mm(2400)) },
 
+        // Layout of a face
+        [typeof(FaceOpening)] = static () => new FaceOpening(Mm(500), Mm(1400), Mm(230), Mm(610)),
+        [typeof(FaceBreak)] = static () => new FaceBreak(Mm(700), UnitsNet.Angle.FromDegrees(9.5)),
+        [typeof(FurnitureStop)] = static () => new FurnitureStop(Mm(2000), Mm(2600), Mm(100)),
+        [typeof(ShellMember)] = static () => new ShellMember(Mm(480), Mm(50)) { From = Mm(0), To = Mm(900), Setback = Mm(2) },
+        [typeof(FurringFace)] = static () => new FurringFace(Mm(3400), Mm(994), Mm(475))
+        {
+            Openings = [new FaceOpening(Mm(500), Mm(1400), Mm(230), Mm(610))],
+            Breaks = [new FaceBreak(Mm(700), UnitsNet.Angle.FromDegrees(9.5))],
+            Stops = [new FurnitureStop(Mm(2000), Mm(2600), Mm(100))],
+            Ribs = [new ShellMember(Mm(480), Mm(50)), new ShellMember(Mm(1420), Mm(50))],
+            Rails = [new ShellMember(Mm(200), Mm(40)), new ShellMember(Mm(700), Mm(80))],
+            ButtJoints = [Mm(1700)],
+        },
+        [typeof(IReadOnlyList<FaceOpening>)] = static () => new[] { new FaceOpening(Mm(500), Mm(1400), Mm(230), Mm(610)) },
+        [typeof(IReadOnlyList<FaceBreak>)] = static () => new[] { new FaceBreak(Mm(700), UnitsNet.Angle.FromDegrees(9.5)) },
+        [typeof(IReadOnlyList<FurnitureStop>)] = static () => new[] { new FurnitureStop(Mm(2000), Mm(2600), Mm(100)) },
+        [typeof(IReadOnlyList<ShellMember>)] = static () => new[] { new ShellMember(Mm(480), Mm(50)) { Setback = Mm(2) }, new ShellMember(Mm(700), Mm(50)) },
+        [typeof(FurringPlan)] = static () => FurringLayout.LayOut(new FurringFace(Mm(3400), Mm(994), Mm(475))),
+
         // Slats
         [typeof(SlatRun)] = static () => s_slats,
         [typeof(SlatChoice)] = static () => SlatSpread.Spread(s_slats),
@@ -112,6 +132,11 @@ internal static class GoodValues
         [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
         [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
         [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
+    };
+
+    private static readonly SheetGoods s_bent = new("a sheet", Mm(6.5), Mm(6.4), "a family")
+    {
+        Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>

@@ -184,6 +184,12 @@ internal static class Samples
         yield return ("no strips", StripSpacing.Space(run with { LeastDistance = Mm(1234.5) }));
         yield return ("strips at one place", StripSpacing.Space(new StripRun(Mm(1), [Mm(0.5), Mm(0.5)], Mm(1))));
 
+        // Layout of a face
+        FurringFace furred = new(Mm(3400.5), Mm(994), Mm(475.5)) { Openings = [new(Mm(500), Mm(1400), Mm(230), Mm(610.5)), new(Mm(1450), Mm(1800), Mm(230), Mm(610))], Breaks = [new(Mm(642.5), UnitsNet.Angle.FromDegrees(9.5))], Ribs = [new(Mm(480), Mm(50)) { Setback = Mm(1234.5 / 1000) }], Rails = [new(Mm(200), Mm(40)), new(Mm(900), Mm(40))], RearAtHead = Mm(3352.5) };
+        yield return ("a face", FurringLayout.LayOut(furred));
+        yield return ("a face on nothing", FurringLayout.LayOut(furred with { Ribs = [], Rails = [], StripSection = new BeamSection(Mm(40), Mm(9.5), UnitsNet.Pressure.FromMegapascals(9000)) }));
+        yield return ("a face of thin strips", FurringLayout.LayOut(furred with { Boards = BoardDirection.UpTheGirth, Ribs = [new(Mm(100), Mm(50)), new(Mm(3300), Mm(50))], StripSection = new BeamSection(Mm(40), Mm(9.5), UnitsNet.Pressure.FromMegapascals(9000)) { BendingStrength = UnitsNet.Pressure.FromMegapascals(50) } }));
+
         RippingJob ripped = new(Mm(2500.5), Mm(1250), [new StripPart(Mm(40.5), Mm(994)) { Count = 1234 }, new StripPart(Mm(70), Mm(3380.5)) { Count = 2 }]);
         yield return ("ripped strips", StripRipping.Rip(ripped));
         yield return ("ripped wide strips", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(1300.5), Mm(900))], Kerf = Mm(0), Trim = Mm(0) }));
