@@ -740,7 +740,7 @@ internal sealed class BenchSheet(Answers answers)
     private void PrintStrips()
     {
         FurringPlan plan = answers.Furring!;
-        Head($"FURRING STRIPS, {Tape(answers.StripWidth)} wide: centre lines, mm (in), u off one tape from the front end, v off one from the foot");
+        Head($"FURRING STRIPS, {Tape(answers.StripWidth)} wide: centre lines in mm (in), all off u = 0 and v = 0");
         Line($"  {"no",-3} {"what",-8} {"u",-16} {"v from",-16} {"v to",-16} {"length",-16} fixed to; ends");
         for (int i = 0; i < plan.Pieces.Count; i++)
         {
@@ -754,14 +754,14 @@ internal sealed class BenchSheet(Answers answers)
             (Length at, Length from, Length to) = isLevel ? (piece.StartV, piece.StartU, piece.EndU) : (piece.StartU, piece.StartV, piece.EndV);
             string holds = piece.Fixings.Count == 0 ? "NO metal" : !isLevel && piece.BearsAlong is not null ? "rib" : piece.Fixings.All(static fixing => fixing.Rib is not null) ? "ribs" : "rails";
             double angle = Math.Max(piece.StartAngle.Degrees, piece.EndAngle.Degrees);
-            Line($"  {i + 1,-3} {piece.Role.ToString().ToLowerInvariant(),-8} {Pair(at),-16} {Pair(from),-16} {Pair(to),-16} {Pair(piece.Length),-16} {holds}{(angle > 0 ? $"; {Plain(angle, 1)} deg" : string.Empty)}");
+            Line($"  {i + 1,-3} {What(piece.Role),-8} {Pair(at),-16} {Pair(from),-16} {Pair(to),-16} {Pair(piece.Length),-16} {holds}{(angle > 0 ? $"; {Plain(angle, 1)} deg" : string.Empty)}");
             if (piece.Width.Millimeters < answers.StripWidth.Millimeters)
             {
-                Row(string.Empty, $"  ripped to {Tape(piece.Width)} wide, for the room there is");
+                Row(string.Empty, $"ripped to {Tape(piece.Width)} wide, for the room there is");
             }
             else if (!isLevel && piece.StartU.Millimeters != piece.EndU.Millimeters)
             {
-                Row(string.Empty, $"  leans with the edge: at its head u {Tape(piece.EndU)}; length is to the long point");
+                Row(string.Empty, $"leans with the edge: at its head u {Tape(piece.EndU)}; length to the long point");
             }
         }
 
@@ -770,6 +770,16 @@ internal sealed class BenchSheet(Answers answers)
         (EdgeMark mark, double off) = edge.Select(mark => (mark, edge[0].Forward.Millimeters + ((edge[^1].Forward.Millimeters - edge[0].Forward.Millimeters) * (mark.V.Millimeters - edge[0].V.Millimeters) / answers.Girth.Millimeters) - mark.Forward.Millimeters)).MaxBy(static each => Math.Abs(each.Item2));
         Row("edge", $"the rear strips are straight; the edge lies {Tape(Mm(Math.Abs(off)))} {(off >= 0 ? "behind" : "BEFORE")} the straight line at v {Tape(mark.V)}");
     }
+
+    private static string What(StripRole role) => role switch
+    {
+        StripRole.End => "end",
+        StripRole.Jamb => "jamb",
+        StripRole.Joint => "joint",
+        StripRole.Trimmer => "trimmer",
+        StripRole.Break => "break",
+        _ => "between",
+    };
 
     private void PrintRip()
     {
@@ -781,7 +791,7 @@ internal sealed class BenchSheet(Answers answers)
             return;
         }
 
-        Row("sheets", $"{way.Sheets.Count}{(way.Proven ? string.Empty : $" (at least {way.LeastSheets})")}: {way.RippedStrips} strips {(way.Direction == RipDirection.AlongSheet ? "along" : "across")} the sheet, of {way.Yields.Max(static each => each.PerSheet)} that a sheet gives");
+        Row("sheets", $"{way.Sheets.Count}{(way.Proven ? string.Empty : $" (at least {way.LeastSheets})")}: {way.RippedStrips} strips {(way.Direction == RipDirection.AlongSheet ? "along" : "across")} the sheet, of {way.Yields.First(each => each.Width.Millimeters == answers.StripWidth.Millimeters).PerSheet} that a sheet gives");
         foreach (IGrouping<string, RippedStrip> same in way.Sheets.SelectMany(static sheet => sheet.Strips).GroupBy(static strip => $"{Pair(strip.Width)} wide: {string.Join(", ", strip.Pieces.Select(Pair))}"))
         {
             Row($"{same.Count()} of", same.Key);
