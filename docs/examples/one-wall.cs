@@ -642,6 +642,11 @@ internal sealed class BenchSheet(Answers answers)
             v += band.Girth.Millimeters;
         }
 
+        foreach (Window window in _survey.Wall.Windows.OrderBy(static window => window.From.Millimeters))
+        {
+            Row("window", $"u {Tape(window.From)} to {Tape(window.To)}, v {Tape(window.Bottom)} to {Tape(window.Top)}, corners R {Tape(window.CornerRadius)}");
+        }
+
         double limit = _survey.Finish.BreakEndsCourseDegrees ?? answers.Furring!.DefaultsUsed.First(static used => used.Figure.Name == "break-limit").Figure.Value;
         foreach (FaceBreak line in answers.Furring!.Face.Breaks)
         {
@@ -802,7 +807,7 @@ internal sealed class BenchSheet(Answers answers)
     {
         Band band = _survey.Wall.Bands[^1];
         Head($"THIN PLY ON THE UPPER BAND: {answers.PanelSheet!.Name}, {_survey.Finish.Panel.Rows} rows of fixings over {Tape(band.Girth)}");
-        Row("curve", $"{Rise(_survey.Wall.UpperBandBow)}: {Radius(answers.UpperBow.Radius)}");
+        Row("curve", $"{Rise(_survey.Wall.UpperBandBow)}: {Radius(answers.UpperBow.Radius)}, from {Radius(answers.UpperBow.LeastRadius(Mm(0.5)))} to {Radius(answers.UpperBow.GreatestRadius(Mm(0.5)))} if the gap was read half a millimetre off");
         foreach ((string grain, (BendVerdict verdict, HoldDownResult hold, RowsSearch rows)) in new[] { ("face grain around the curve", answers.Around!.Value), ("face grain along the van", answers.Along!.Value) })
         {
             Row(verdict.Follows ? "YES" : "NO", $"{grain}: bent to {Radius(verdict.PeakRadius)} at its tightest, {RadiusUp(verdict.MinimumRadius)} allowed ({(verdict.Governs == BendBasis.ElasticLimit ? "elastic limit with its factor" : "published")}); least rows: {rows.Rows?.ToString(CultureInfo.InvariantCulture) ?? "none will do"}");
@@ -820,6 +825,11 @@ internal sealed class BenchSheet(Answers answers)
         Row("front", $"{Rise(ceiling.Front)}: {Radius(answers.Front.Radius)}, {Tape(answers.Front.ArcLength)} round the curve");
         Row("rear", $"{Rise(ceiling.Rear)}: {Radius(answers.Rear.Radius)}, {Tape(answers.Rear.ArcLength)} round the curve");
         Row("bows", $"u {string.Join(", ", ceiling.Bows.OrderBy(static bow => bow.Millimeters).Select(static bow => Tape(bow)))}; fix {ceiling.FixingsPerStrip} times on each");
+        if (ceiling.Vent is { } vent)
+        {
+            Row("vent", $"u {Tape(vent.From)} to {Tape(vent.To)}, {Tape(vent.Width)} wide: strips and slats stop round it; they are not set out there");
+        }
+
         foreach (BentStripResult strip in answers.Bows)
         {
             Row(strip.Follows ? "YES" : "NO", $"{strip.Strip.Sheet.Name}: bent to {Radius(strip.PeakRadius)} at its tightest, {RadiusUp(strip.MinimumRadius)} allowed{(strip.Follows ? $"; a fixing pulls up to {Plain(Math.Ceiling(strip.GreatestPull.Newtons), 0)} N for good" : string.Empty)}");
@@ -880,24 +890,12 @@ internal sealed class BenchSheet(Answers answers)
         }
 
         Head("DEFAULTS TAKEN, and what each rests on");
-        IEnumerable<string> used = answers.All().SelectMany(static each => each.Defaults).Select(static used => $"{used.Figure.Name.Replace('-', ' ')} {Plain(used.Figure.Value, 4)}{(used.Figure.Unit.Length == 0 ? string.Empty : " " + used.Figure.Unit)}: {used.Source}");
-        foreach (string line in used.Distinct())
+        foreach (IGrouping<string, DefaultUsed> same in answers.All().SelectMany(static each => each.Defaults).GroupBy(static used => used.Source.ToString()))
         {
-            Row("-", line);
+            Row("-", $"{string.Join(", ", same.Select(static used => $"{used.Figure.Name.Replace('-', ' ')} {Plain(used.Figure.Value, 4)} {used.Figure.Unit}".TrimEnd()).Distinct())}: {same.Key}");
         }
 
-        foreach ((bool taken, string line) in new[]
-        {
-            (_survey.Finish.Furring.StripWidth is null, $"strip width {Tape(answers.StripWidth)} (common practice, no published source)"),
-            (_survey.Finish.DepthError is null, $"depths of cavities and wires are off by up to {Tape(answers.DepthError)} (default, judgement)"),
-            (_survey.Wall.Wires.Length > 0, $"nothing within {Tape(Mm(WireSide))} to either side of a wire (default, judgement)"),
-        })
-        {
-            if (taken)
-            {
-                Row("-", line);
-            }
-        }
+        Row("-", $"unless the file says otherwise: strips {Tape(answers.StripWidth)} wide (common practice, no published source); depths of cavities and wires {Tape(answers.DepthError)} off either way, nothing within {Tape(Mm(WireSide))} to either side of a wire (default, judgement)");
     }
 
     // How the bench reads a length. Tape: whole millimetres and sixteenths. Caliper: tenths and sixty-fourths. What may not be
