@@ -26,7 +26,7 @@ public static class FurringLayout
     ///     Rails = [new(Mm(20), Mm(40)), new(Mm(200), Mm(40)), new(Mm(642), Mm(40)), new(Mm(974), Mm(40))],
     /// };
     /// FurringPlan plan = FurringLayout.LayOut(wall);
-    /// int strips = plan.UprightCount;                     // 10 strips up the girth
+    /// int strips = plan.UprightCount;                     // 9 strips up the girth
     /// double trimmers = plan.TrimmerLength.Millimeters;   // 1800: head and sill, 900 each
     /// </code></example>
     public static FurringPlan LayOut(FurringFace face)

@@ -205,7 +205,7 @@ public sealed class FurringPiece
             MemberNumbers member = across.All[i];
             double from = Math.Max(start, member.Centre - member.Half), to = Math.Min(end, member.Centre + member.Half), at = (from + to) / 2;
             double side = _isAcross ? _t0 : _lean == 0 ? _s0 : _s0 + (_lean * (at - start));
-            if (to > from && member.From <= side + half && side - half <= member.To && !covered.Exists(range => range.From <= at && at <= range.To))
+            if (to > from && start <= member.Centre && member.Centre <= end && member.From <= side + half && side - half <= member.To && !covered.Exists(range => range.From <= at && at <= range.To))
             {
                 holds.Add(new Hold(Grid.Snap(at - start), member.Setback, member.Index, isAlong: false));
             }

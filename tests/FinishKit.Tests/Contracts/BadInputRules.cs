@@ -131,6 +131,14 @@ internal static class BadInputRules
         Taken("new StripLayout(*", "run", "*", "a carrier: a run is checked where it is computed"),
         Taken("new StripRun(*|new RibLine(*|new RippingJob(*|new StripPart(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("StripRipping.Rip(*", "job", "Trim default|Kerf default", "a sheet with good edges; a knife"),
+
+        // Layout of a face
+        Taken("FurringLayout.LayOut(*", "face", "Openings empty|Breaks empty|Stops empty|Ribs empty|Rails empty|ButtJoints empty", "none of that kind"),
+        Taken("FurringLayout.LayOut(*", "face", "Openings [0] FromU default|Openings [0] FromV default|Stops [0] FromU default|ButtJoints [0] default", "at the edge of the face"),
+        Taken("FurringLayout.LayOut(*", "face", "Breaks [0] LeanChange default|Breaks [0] LeanChange -1|BreakLimit default", "no change, and one to the other side; every change ends a course"),
+        Taken("FurringLayout.LayOut(*", "face", "R* [0] Centre default|R* [0] Centre -1|R* [0] From default|R* [0] From -1|R* [0] To default|R* [0] Setback default", "a member at the edge, or past it; one that is flush"),
+        Taken("FurringLayout.LayOut(*", "face", "FrontAtFoot default|FrontAtHead default|PointLoad default", "an edge at the start; no load"),
+        Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -28,6 +28,7 @@ public sealed class BadInputTable
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",
         ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
+        ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);
