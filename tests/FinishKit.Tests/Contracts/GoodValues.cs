@@ -134,11 +134,6 @@ internal static class GoodValues
         [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
     };
 
-    private static readonly SheetGoods s_bent = new("a sheet", Mm(6.5), Mm(6.4), "a family")
-    {
-        Bending = new PlywoodBending(Mm(6.4), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)),
-    };
-
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
     private static readonly Dictionary<string, object> s_byName = new(StringComparer.Ordinal)
     {
