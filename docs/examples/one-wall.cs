@@ -338,7 +338,7 @@ internal sealed class Answers
         // A board over the bays as they came out, and a strip off the ribs from rail to rail, under the same hand.
         Hand = Force.FromNewtons(Bay.DefaultsUsed.FirstOrDefault(static used => used.Figure.Name == "point-load")?.Figure.Value ?? 0);
         Beam board = new(Board, Furring?.Spacing.Bays ?? []);
-        BoardAsSetOut = Ask(() => ContinuousBeam.CheckUnderPointLoad(board, Hand), () => ContinuousBeam.UnderPointLoad(board, Hand), ("beam", "$.wall"), ("beam.Section", "$.finish.boards"));
+        BoardAsSetOut = Furring is null ? null : Ask(() => ContinuousBeam.CheckUnderPointLoad(board, Hand), () => ContinuousBeam.UnderPointLoad(board, Hand), ("beam", "$.wall"), ("beam.Section", "$.finish.boards"));
 
         // The sheets to rip them from.
         RippingJob rip = new(finish.Furring.SheetLength, finish.Furring.SheetWidth, Furring?.Parts ?? []);
@@ -530,7 +530,8 @@ internal sealed class Answers
         (Wall wall, Ceiling ceiling) = (survey.Wall, survey.Ceiling);
         _troubles.OneOf(survey.UFrom, "$.u-from", ["front", "rear"]);
         _troubles.OneOf(wall.Side, "$.wall.side", ["left", "right"]);
-        double length = wall.Length.Millimeters, girth = wall.Bands.Sum(static band => band.Girth.Millimeters), floor = wall.FurnitureLine.Millimeters;
+        // What cannot be read bounds nothing.
+        double length = Troubled("$.wall.length") ? 1e5 : wall.Length.Millimeters, girth = Troubled("$.wall.bands") ? 1e5 : wall.Bands.Sum(static band => band.Girth.Millimeters), floor = wall.FurnitureLine.Millimeters;
         Between("$.wall.bands", wall.Bands.Length, 1, 10, " bands");
         Between("$.wall.rear-edge", wall.RearEdge.Length, 2, 50, " heights");
         Inside("$.wall.length", wall.Length, 500, 20_000);
@@ -542,10 +543,10 @@ internal sealed class Answers
             double top = floor + (band.Girth.Millimeters * Math.Cos(band.LeanDegrees * Math.PI / 180));
             if (!Troubled(path) && !Troubled("$.wall.furniture-line"))
             {
-                Inside(path + ".top", band.Top, top - 5, top + 5); // girth and lean make the height, to what a tape and a level tell
+                Inside(path + ".top", band.Top, Math.Floor(top - 5), Math.Ceiling(top + 5)); // girth and lean make the height, to what a tape and a level tell
             }
 
-            floor = band.Top.Millimeters;
+            floor = Troubled(path + ".top") ? top : band.Top.Millimeters;
         }
 
         Each(wall.Ribs, "$.wall.ribs", (rib, path) => Inside(path + ".u", rib.U, 0, length));
@@ -560,7 +561,7 @@ internal sealed class Answers
         for (int i = 0; i < wall.RearEdge.Length; i++)
         {
             double least = i == 0 ? 0 : wall.RearEdge[i - 1].V.Millimeters + 1;
-            Inside(FormattableString.Invariant($"$.wall.rear-edge[{i}].v"), wall.RearEdge[i].V, i == wall.RearEdge.Length - 1 ? girth : least, i == 0 ? 0 : girth);
+            Inside(FormattableString.Invariant($"$.wall.rear-edge[{i}].v"), wall.RearEdge[i].V, i == wall.RearEdge.Length - 1 && girth < 1e5 ? girth : least, i == 0 ? 0 : girth);
             Inside(FormattableString.Invariant($"$.wall.rear-edge[{i}].forward"), wall.RearEdge[i].Forward, 0, length / 2);
         }
 
