@@ -185,7 +185,7 @@ internal sealed record Survey(string Van, [property: JsonPropertyName("survey")]
     internal static string Quote(string text) => "\"" + string.Concat((text.Length <= 60 ? text : text[..60] + "...").Select(static c => char.IsControl(c) || char.IsSurrogate(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format ? '?' : c)).Trim('"') + "\"";
 
     /// <summary>The same survey with every u from the front; a mirrored file gives the same sheet.</summary>
-    internal Survey FromFront() => UFrom != "rear" ? this : this with
+    internal Survey FromFront() => !UFrom.Equals("rear", StringComparison.OrdinalIgnoreCase) ? this : this with
     {
         Wall = Wall with
         {
@@ -213,30 +213,19 @@ internal sealed record Bow(Length Chord, Length Rise);
 
 /// <summary>How far the rear edge comes forward at a height.</summary>
 internal sealed record EdgeMark(Length V, Length Forward);
-
 internal sealed record Rib(Length U, Length Width);
-
 internal sealed record Rail(Length V, Length Width);
-
 internal sealed record Window(Length From, Length To, Length Bottom, Length Top, Length CornerRadius);
 
 /// <summary>A wire along the van: where its middle runs, and between which depths behind the furring.</summary>
 internal sealed record Wire(Length V, Length Diameter, Length DepthFrom, Length DepthTo);
-
 internal sealed record Ceiling(Length Length, Bow Front, Bow Rear, Length[] Bows, Length Cavity, int FixingsPerStrip, Vent? Vent = null);
-
 internal sealed record Vent(Length From, Length To, Length Width);
-
 internal sealed record Finish(Boards Boards, Furring Furring, Nails Nails, Panel Panel, Slats Slats, double? BreakEndsCourseDegrees = null, Length? DepthError = null);
-
 internal sealed record Boards(string Species, Length Width, Length Thickness);
-
 internal sealed record Furring(string Sheet, Length Thickness, Length PlusMinus, Length SheetLength, Length SheetWidth, Length? StripWidth = null);
-
 internal sealed record Nails(string Series, int Count);
-
 internal sealed record Panel(string Sheet, int Rows);
-
 internal sealed record Slats(string Species, Length Width, Length Thickness, Length GapLeast, Length GapMost);
 
 /// <summary>Generated, because a single-file program has no reflection to serialise with.</summary>
@@ -297,6 +286,8 @@ internal sealed class Troubles
 // What is asked of the library. Each calculator checks its input first (Check..., nothing thrown), so that one refusal names
 // every mistake of the file; then it answers.
 
+internal sealed record Bend(BendVerdict Verdict, HoldDownResult Hold, RowsSearch Rows);
+
 internal sealed class Answers
 {
     private readonly Troubles _troubles;
@@ -335,7 +326,7 @@ internal sealed class Answers
         };
         Furring = Ask(() => FurringLayout.Check(face), () => FurringLayout.LayOut(face), [("face.StripSection.Width", "$.finish.furring.strip-width"), ("face.StripSection", "$.finish.furring.sheet"), ("face.BreakLimit", "$.finish.break-ends-course-degrees"), ("face.Openings", "$.wall.windows"), ("face.Rails", "$.wall.rails"), ("face.Breaks", "$.wall.bands"), ("face.Ribs", "$.wall.ribs"), ("face", "$.wall"), ("", "$.finish.boards")]);
 
-        // A board over the bays as they came out, and a strip off the ribs from rail to rail, under the same hand.
+        // A board over the bays as they came out, under the same hand.
         Hand = Force.FromNewtons(Bay.DefaultsUsed.FirstOrDefault(static used => used.Figure.Name == "point-load")?.Figure.Value ?? 0);
         Beam board = new(Board, Furring?.Spacing.Bays ?? []);
         BoardAsSetOut = Furring is null ? null : Ask(() => ContinuousBeam.CheckUnderPointLoad(board, Hand), () => ContinuousBeam.UnderPointLoad(board, Hand), ("beam", "$.wall"), ("beam.Section", "$.finish.boards"));
@@ -345,9 +336,9 @@ internal sealed class Answers
         Rip = Furring is null ? null : Ask(() => StripRipping.Check(rip), () => StripRipping.Rip(rip), ("job.SheetLength", "$.finish.furring.sheet-length"), ("job.SheetWidth", "$.finish.furring.sheet-width"));
 
         // The nail: on a rib, then the same nail between ribs and at the wires.
-        Series = Named(FastenerSeries.All, static series => series.Name, finish.Nails.Series, "$.finish.nails.series", static series => series.Kind != FastenerKind.WoodScrew);
+        FastenerSeries? series = Named(FastenerSeries.All, static entry => entry.Name, finish.Nails.Series, "$.finish.nails.series", static entry => entry.Kind != FastenerKind.WoodScrew);
         Layer furring = new(PlusMinus(finish.Furring.Thickness, finish.Furring.PlusMinus)) { Name = "furring", Sheet = Sheet };
-        FastenerJob job = new([Layer.Board(finish.Boards.Thickness), furring], Behind.Metal, Series ?? FastenerSeries.Finish16) { Count = finish.Nails.Count };
+        FastenerJob job = new([Layer.Board(finish.Boards.Thickness), furring], Behind.Metal, series ?? FastenerSeries.Finish16) { Count = finish.Nails.Count };
         (string, string)[] places = [("job.Layers[0]", "$.finish.boards.thickness"), ("job.Layers[1]", "$.finish.furring.thickness"), ("job.Count", "$.finish.nails.count"), ("job", "$.finish.nails"), ("", "$.finish.furring.plus-minus")];
         Nail = Ask(() => FastenerLength.Check(job), () => FastenerLength.Choose(job), places);
         BetweenRibs = [.. wall.Bands.Select((band, i) => Evaluate(Behind.Skin(PlusMinus(band.Cavity, DepthError)), FormattableString.Invariant($"$.wall.bands[{i}].cavity")))];
@@ -382,7 +373,7 @@ internal sealed class Answers
         FastenerCandidate? Evaluate(Behind behind, string path) =>
             Ask(() => FastenerLength.Check(job with { Behind = behind }), () => Nail?.Chosen is { } nail ? FastenerLength.Evaluate(job with { Behind = behind }, nail.Length.Nominal) : null, [("job.Behind", path), .. places]);
 
-        (BendVerdict Verdict, HoldDownResult Hold, RowsSearch Rows)? Bent(BendGrain grain)
+        Bend? Bent(BendGrain grain)
         {
             if (PanelSheet is null || Troubled("$.finish.panel") || Troubled("$.wall"))
             {
@@ -393,7 +384,7 @@ internal sealed class Answers
             IReadOnlyList<Length> rows = BentSheet.EqualRows(wall.Bands[^1].Girth, finish.Panel.Rows);
             BendCase panel = new(sheet, UpperBow.Radius) { Rows = rows, BowAlong = BowAlong.Radius, Girth = wall.Bands[^1].Girth, Width = wall.Length };
             HoldDownCase held = new(sheet, UpperBow.Radius, rows, Mm(1000));
-            return Ask(() => PanelBend.CheckJudge(panel), () => (PanelBend.Judge(panel), HoldDown.OnArc(held), HoldDown.LeastEqualRows(sheet, UpperBow.Radius)), ("panel", "$.wall.upper-band-bow"));
+            return Ask(() => PanelBend.CheckJudge(panel), () => new Bend(PanelBend.Judge(panel), HoldDown.OnArc(held), HoldDown.LeastEqualRows(sheet, UpperBow.Radius)), ("panel", "$.wall.upper-band-bow"));
         }
 
         SlatFit? Fit(Length? radius, int station) => Slats?.Recommended is { } count
@@ -411,10 +402,9 @@ internal sealed class Answers
     internal readonly BeamExtremes? BoardAsSetOut;
     internal readonly RippingPlan? Rip;
     internal readonly SheetGoods? Sheet, PanelSheet;
-    internal readonly FastenerSeries? Series;
     internal readonly FastenerChoice? Nail;
     internal readonly IReadOnlyList<FastenerCandidate?> BetweenRibs, AtWires;
-    internal readonly (BendVerdict Verdict, HoldDownResult Hold, RowsSearch Rows)? Around, Along;
+    internal readonly Bend? Around, Along;
     internal readonly List<BentStripResult> Bows = [];
     internal readonly SlatChoice? Slats, SlatsInInches;
     internal readonly IReadOnlyList<SlatFit?> Fits;
@@ -462,7 +452,7 @@ internal sealed class Answers
         (BendVerdict verdict, HoldDownResult hold, RowsSearch _) = Panel;
         yield return ("panel", verdict.Findings, verdict.DefaultsUsed, verdict.Explain());
         yield return ("panel", verdict.Follows ? hold.Findings : [], hold.DefaultsUsed, hold.Explain());
-        yield return ("panel", [], [], (verdict == Along!.Value.Verdict ? Around : Along)!.Value.Verdict.Explain());
+        yield return ("panel", [], [], (verdict == Along!.Verdict ? Around : Along)!.Verdict.Explain());
         yield return ("ceiling", [.. Front.Findings, .. Rear.Findings], [], Front.Explain());
         yield return ("ceiling", [], [], Rear.Explain());
         foreach (BentStripResult strip in Bows)
@@ -479,7 +469,7 @@ internal sealed class Answers
     }
 
     /// <summary>The way of the grain to speak of: the one that follows; of two the one with more in hand.</summary>
-    internal (BendVerdict Verdict, HoldDownResult Hold, RowsSearch Rows) Panel => (Around!.Value.Verdict.Margin ?? double.MaxValue) > (Along!.Value.Verdict.Margin ?? double.MaxValue) ? Around.Value : Along.Value;
+    internal Bend Panel => (Around!.Verdict.Margin ?? double.MaxValue) > (Along!.Verdict.Margin ?? double.MaxValue) ? Around : Along;
 
     /// <summary>An answer, where what it rests on could be read and its check has nothing to say.</summary>
     /// <param name="check">The calculator's check.</param>
@@ -530,6 +520,7 @@ internal sealed class Answers
         (Wall wall, Ceiling ceiling) = (survey.Wall, survey.Ceiling);
         _troubles.OneOf(survey.UFrom, "$.u-from", ["front", "rear"]);
         _troubles.OneOf(wall.Side, "$.wall.side", ["left", "right"]);
+
         // What cannot be read bounds nothing.
         double length = Troubled("$.wall.length") ? 1e5 : wall.Length.Millimeters, girth = Troubled("$.wall.bands") ? 1e5 : wall.Bands.Sum(static band => band.Girth.Millimeters), floor = wall.FurnitureLine.Millimeters;
         Between("$.wall.bands", wall.Bands.Length, 1, 10, " bands");
@@ -549,8 +540,16 @@ internal sealed class Answers
             floor = Troubled(path + ".top") ? top : band.Top.Millimeters;
         }
 
-        Each(wall.Ribs, "$.wall.ribs", (rib, path) => Inside(path + ".u", rib.U, 0, length));
-        Each(wall.Rails, "$.wall.rails", (rail, path) => Inside(path + ".v", rail.V, 0, girth));
+        Each(wall.Ribs, "$.wall.ribs", (rib, path) =>
+        {
+            Inside(path + ".u", rib.U, 0, length);
+            Inside(path + ".width", rib.Width, 1, 500);
+        });
+        Each(wall.Rails, "$.wall.rails", (rail, path) =>
+        {
+            Inside(path + ".v", rail.V, 0, girth);
+            Inside(path + ".width", rail.Width, 1, 500);
+        });
         Each(wall.Windows, "$.wall.windows", (window, path) =>
         {
             Inside(path + ".from", window.From, 0, length);
@@ -809,7 +808,7 @@ internal sealed class BenchSheet(Answers answers)
         Band band = _survey.Wall.Bands[^1];
         Head($"THIN PLY ON THE UPPER BAND: {answers.PanelSheet!.Name}, {_survey.Finish.Panel.Rows} rows of fixings over {Tape(band.Girth)}");
         Row("curve", $"{Rise(_survey.Wall.UpperBandBow)}: {Radius(answers.UpperBow.Radius)}, from {Radius(answers.UpperBow.LeastRadius(Mm(0.5)))} to {Radius(answers.UpperBow.GreatestRadius(Mm(0.5)))} if the gap was read half a millimetre off");
-        foreach ((string grain, (BendVerdict verdict, HoldDownResult hold, RowsSearch rows)) in new[] { ("face grain around the curve", answers.Around!.Value), ("face grain along the van", answers.Along!.Value) })
+        foreach ((string grain, (BendVerdict verdict, HoldDownResult hold, RowsSearch rows)) in new[] { ("face grain around the curve", answers.Around!), ("face grain along the van", answers.Along!) })
         {
             Row(verdict.Follows ? "YES" : "NO", $"{grain}: bent to {Radius(verdict.PeakRadius)} at its tightest, {RadiusUp(verdict.MinimumRadius)} allowed ({(verdict.Governs == BendBasis.ElasticLimit ? "elastic limit with its factor" : "published")}); least rows: {rows.Rows?.ToString(CultureInfo.InvariantCulture) ?? "none will do"}");
             if (verdict.Follows)
@@ -927,7 +926,7 @@ internal sealed class BenchSheet(Answers answers)
 
     /// <summary>The library writes micrometres; a bench reads tenths, and whole millimetres of what is longer than a hand.</summary>
     private static string Rounded(string message) => Regex.Replace(message, @"(?<![\w.])(\d+\.\d+) mm", static match =>
-        double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) is var value && value < 1 ? match.Value : FormatMillimetres(Mm(value), value < 100 ? 1 : 0), RegexOptions.CultureInvariant);
+        double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) is var value && value < 1 ? match.Value : Plain(value, value < 100 ? 1 : 0) + " mm", RegexOptions.CultureInvariant);
 
     private void Head(string text) => Line($"\n{text}\n{new string('-', Width)}");
 

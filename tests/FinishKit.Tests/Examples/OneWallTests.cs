@@ -46,6 +46,8 @@ public sealed class OneWallTests(OneWallProgram program) : IClassFixture<OneWall
         { "a window that ends before it begins", "\"from\": \"500 mm\", \"to\": \"1400 mm\"", "\"from\": \"1400 mm\", \"to\": \"500 mm\"", ["$.wall.windows[0].to: 500 mm; allowed is 1401 to 3400 mm"] },
         { "a window over the top", "\"top\": \"610 mm\", \"corner-radius\": \"70 mm\" },", "\"top\": \"1610 mm\", \"corner-radius\": \"70 mm\" },", ["$.wall.windows[0].top: 1610 mm; allowed is 231 to 994 mm"] },
         { "a rib behind the van", "\"u\": \"3060 mm\"", "\"u\": \"3460 mm\"", ["$.wall.ribs[7].u: 3460 mm; allowed is 0 to 3400 mm"] },
+        { "a rib of no width", "\"width\": \"60 mm\" },", "\"width\": \"0 mm\" },", ["$.wall.ribs[0].width: 0 mm; allowed is 1 to 500 mm"] },
+        { "a window over a window", "\"from\": \"1980 mm\"", "\"from\": \"1300 mm\"", ["$.wall.windows[1]: u 1300 to 2680 mm", "over no other opening"] },
         { "a wire off the wall", "\"v\": \"660 mm\"", "\"v\": \"1660 mm\"", ["$.wall.wires[0].v: 1660 mm; allowed is 0 to 994 mm"] },
         { "a wire behind itself", "\"depth-to\": \"35 mm\"", "\"depth-to\": \"15 mm\"", ["$.wall.wires[0].depth-to: 15 mm; allowed is 20 to 1000 mm"] },
         { "a rear edge that stops short", "\"v\": \"994 mm\", \"forward\": \"48 mm\"", "\"v\": \"900 mm\", \"forward\": \"48 mm\"", ["$.wall.rear-edge[5].v: 900 mm; allowed is 994 to 994 mm"] },
@@ -207,6 +209,56 @@ public sealed class OneWallTests(OneWallProgram program) : IClassFixture<OneWall
         Assert.Contains("\"from\": \"2000 mm\", \"to\": \"2900 mm\"", rear, StringComparison.Ordinal); // 3400 - 1400, 3400 - 500
         Assert.Contains("\"from\": \"1400 mm\", \"to\": \"1800 mm\"", rear, StringComparison.Ordinal); // 3300 - 1900, 3300 - 1500
         SameSheet(rear);
+        SameSheet(rear.Replace("\"rear\",", "\"Rear\",", StringComparison.Ordinal)); // a word is a word in any case, and never half understood
+    }
+
+    [Fact]
+    public void A_nail_that_comes_near_a_wire_is_a_problem_and_stands_on_top()
+    {
+        Run run = program.StartOn(Changed("\"depth-from\": \"20 mm\"", "\"depth-from\": \"12 mm\"")); // 12 - 3 - 0.394 = 8.6, of 10 asked
+        Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
+        string problems = run.Output[run.Output.IndexOf("\nPROBLEMS", StringComparison.Ordinal)..run.Output.IndexOf("\nCAUTIONS", StringComparison.Ordinal)];
+        Assert.Contains("a wire", problems, StringComparison.Ordinal);
+        Assert.Contains("near side 12 mm (1/2 in) behind the furring: the same nail REACHES it or comes too near, tip 8.6 mm (21/64 in) clear in the worst case", Unwrapped(run.Output), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Slats_that_serve_one_end_only_are_a_problem_and_are_not_set_out()
+    {
+        Run run = program.StartOn(Changed("\"gap-least\": \"6 mm\"", "\"gap-least\": \"8 mm\""));
+        Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
+        Assert.Contains("slats", run.Output[run.Output.IndexOf("\nPROBLEMS", StringComparison.Ordinal)..run.Output.IndexOf("\nCAUTIONS", StringComparison.Ordinal)], StringComparison.Ordinal);
+        Assert.Contains("NO number serves both ends: see the problems", run.Output, StringComparison.Ordinal);
+        Assert.DoesNotContain("left edge of each slat", run.Output, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_van_without_a_problem_says_so()
+    {
+        // No wire, and a ceiling of R 14 m over which 15 mm strips bend.
+        string sheet = program.StartOn(Changed("\"rise\": \"75 mm\"", "\"rise\": \"20 mm\"").Replace("\"rise\": \"68 mm\"", "\"rise\": \"20 mm\"", StringComparison.Ordinal)
+            .Replace("{ \"v\": \"660 mm\", \"diameter\": \"8 mm\", \"depth-from\": \"20 mm\", \"depth-to\": \"35 mm\" }", string.Empty, StringComparison.Ordinal)).Output;
+        Assert.Contains("\nPROBLEMS: none found in what was asked\n", sheet, StringComparison.Ordinal);
+        Assert.Contains("\n  YES      15 mm birch plywood sanded", sheet, StringComparison.Ordinal);
+        Assert.DoesNotContain("wire at", sheet, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_may_be_left_out_counts_where_it_is_given()
+    {
+        string sheet = Unwrapped(program.StartOn(Changed("\"sheet-width\": \"1525 mm\"", "\"sheet-width\": \"1525 mm\", \"strip-width\": \"50 mm\"")
+            .Replace("\"finish\": {", "\"finish\": { \"break-ends-course-degrees\": 12, \"depth-error\": \"6 mm\",", StringComparison.Ordinal)
+            .Replace("\"vent\": { \"from\": \"1500 mm\", \"to\": \"1900 mm\", \"width\": \"400 mm\" },", string.Empty, StringComparison.Ordinal)).Output);
+        Assert.Contains("9.5 deg, courses run on through (over 12 deg ends one)", sheet, StringComparison.Ordinal);
+        Assert.Contains("1 end 25 (1) 0 (0) 994 (39-1/8) 994 (39-1/8) rib", sheet, StringComparison.Ordinal);
+        Assert.Contains("tip 13.6 mm (17/32 in) clear in the worst case, 10 mm", sheet, StringComparison.Ordinal); // 20 - 6 - 0.394
+        Assert.DoesNotContain("vent u", sheet, StringComparison.Ordinal);
+    }
+
+    private static string Changed(string old, string changed)
+    {
+        Assert.Contains(old, s_demo, StringComparison.Ordinal);
+        return s_demo.Replace(old, changed, StringComparison.Ordinal);
     }
 
     [Fact]
