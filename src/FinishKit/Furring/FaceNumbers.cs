@@ -132,6 +132,8 @@ internal sealed class FaceNumbers
 
     internal double LeastDistance { get; private set; }
 
+    private bool IsLeastGiven { get; set; }
+
     internal double Load { get; private set; }
 
     internal static FaceNumbers? Read(FurringFace face, string path, List<InputProblem>? problems)
@@ -166,6 +168,15 @@ internal sealed class FaceNumbers
         (n.Along, n.Across) = n.IsTurned ? (rails, ribs) : (ribs, rails);
         n.ReadStrips(face, path, problems);
         return (problems?.Count ?? 0) > before ? null : n;
+    }
+
+    /// <summary>The default grows with the widest strip there is.</summary>
+    internal void WidenLeastDistance(double widest)
+    {
+        if (!IsLeastGiven)
+        {
+            LeastDistance = Math.Max(LeastDistance, Grid.SnapUp((Width + widest) / 2));
+        }
     }
 
     private static bool Named(bool holds, int value, string path, string words, List<InputProblem>? problems)
@@ -345,6 +356,7 @@ internal sealed class FaceNumbers
         }
 
         FixingSpacing = face.FixingSpacing is { } spacing ? Door.Millimetres(spacing, path + ".FixingSpacing", s_spacing, problems) : FurringDefaults.FixingSpacing;
+        IsLeastGiven = face.LeastDistance is not null;
         LeastDistance = face.LeastDistance is { } least ? Door.Millimetres(least, path + ".LeastDistance", new Allowed(Width, Longest, "mm"), problems)
             : count > 0 && wide ? (Width + JointWidth) / 2 : Width;
         Named(face.Preference is StripPreference.OnRibs or StripPreference.FewestStrips, (int)face.Preference, path + ".Preference", "one of OnRibs, FewestStrips", problems);

@@ -29,6 +29,11 @@ internal sealed class FaceSetOut
     private readonly double[] _sill;
     private readonly double[] _head;
     private readonly List<(double From, double To)> _blocks = [];
+    private readonly double[] _reach;
+    private readonly List<double> _meets = [];
+    private StripLine _front;
+    private StripLine _rear;
+    private readonly bool[] _isTaken = new bool[2];
 
     internal FaceSetOut(FaceNumbers face, BreakStrips sides)
     {
@@ -36,6 +41,11 @@ internal sealed class FaceSetOut
         _sides = sides;
         _sill = new double[face.Openings.Length];
         _head = new double[face.Openings.Length];
+        _reach = new double[face.Openings.Length];
+        for (int i = 0; i < _reach.Length; i++)
+        {
+            _reach[i] = Math.Max(i == 0 ? 0 : _reach[i - 1], face.Openings[i].S1);
+        }
     }
 
     internal FurringPlan Plan(FurringFace face)
@@ -78,6 +88,19 @@ internal sealed class FaceSetOut
         return new FurringPlan(face, _face, spacing, _pieces.ToArray(), _notes, uprights);
     }
 
+    /// <summary>The first opening that may reach past a place; those before it end at or before it.</summary>
+    private int FirstOpening(double past)
+    {
+        int low = 0, high = _reach.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = _reach[middle] < past ? (middle + 1, high) : (low, middle);
+        }
+
+        return low;
+    }
+
     /// <summary>A leaning edge: its place at a height.</summary>
     private static double On(double at0, double at1, double share) => at0 == at1 ? at0 : at0 + ((at1 - at0) * share);
 
@@ -87,6 +110,7 @@ internal sealed class FaceSetOut
         double lowInset = Inset(low0, low1), highInset = Inset(high0, high1);
         _lines.Add(new StripLine(Grid.Snap(low0 + lowInset), Grid.Snap(low1 + lowInset), _face.Width, StripRole.End));
         _lines.Add(new StripLine(Grid.Snap(high0 - highInset), Grid.Snap(high1 - highInset), _face.Width, StripRole.End));
+        (_front, _rear) = (_lines[0], _lines[1]);
     }
 
     /// <summary>Half a strip square to the edge, measured along s.</summary>
@@ -143,7 +167,12 @@ internal sealed class FaceSetOut
         {
             if (atEdge)
             {
-                _lines[end] = Line((edge + limit) / 2, gap, StripRole.End);
+                // Of several openings near one edge the nearest decides; the others have their finding.
+                if (!_isTaken[end] || gap < _lines[end].Width)
+                {
+                    _lines[end] = Line((edge + limit) / 2, gap, StripRole.End);
+                    _isTaken[end] = true;
+                }
             }
             else
             {
@@ -161,15 +190,18 @@ internal sealed class FaceSetOut
         {
             if (doubled)
             {
-                _lines.Add(Line(joint - (_face.Width / 2), _face.Width, StripRole.Joint));
-                _lines.Add(Line(joint + (_face.Width / 2), _face.Width, StripRole.Joint));
+                _lines.Add(Within(joint - (_face.Width / 2), _face.Width));
+                _lines.Add(Within(joint + (_face.Width / 2), _face.Width));
             }
             else
             {
-                _lines.Add(Line(joint, _face.JointWidth, StripRole.Joint));
+                _lines.Add(Within(joint, _face.JointWidth));
             }
         }
     }
+
+    /// <summary>A joint strip does not stand over the edge of the face.</summary>
+    private StripLine Within(double at, double width) => Line(Math.Max(width / 2, Math.Min(_face.S - (width / 2), at)), width, StripRole.Joint);
 
     /// <summary>Breaks and furniture lines that run the same way as the strips are fixed places for them.</summary>
     private void AddBreakLines()
@@ -215,6 +247,14 @@ internal sealed class FaceSetOut
 
     private StripLayout Space(FurringFace face)
     {
+        double widest = _face.Width;
+        foreach (StripLine line in _lines)
+        {
+            widest = Math.Max(widest, line.Width);
+        }
+
+        // A chosen strip keeps clear of the widest of the fixed ones, unless the caller has said what is enough.
+        _face.WidenLeastDistance(widest);
         Length[] fixedPositions = new Length[Math.Max(2, _lines.Count)];
         for (int i = 0; i < fixedPositions.Length; i++)
         {
@@ -254,10 +294,11 @@ internal sealed class FaceSetOut
         FaceBox opening = _face.Openings[index];
         double width = _face.Width, edge = side < 0 ? opening.T0 : opening.T1;
         double room = _face.IsTurned ? EndRoom(opening, side) : side < 0 ? edge : _face.T - edge;
-        foreach (FaceBox other in _face.Openings)
+        for (int i = FirstOpening(opening.S0); i < _face.Openings.Length && _face.Openings[i].S0 < opening.S1; i++)
         {
+            FaceBox other = _face.Openings[i];
             double gap = side < 0 ? edge - other.T1 : other.T0 - edge;
-            if (other.S0 < opening.S1 && opening.S0 < other.S1 && gap >= 0 && gap < 2 * width)
+            if (opening.S0 < other.S1 && gap >= 0 && gap < 2 * width)
             {
                 room = Math.Min(room, gap / 2);
             }
@@ -265,22 +306,32 @@ internal sealed class FaceSetOut
 
         foreach (FaceBox stop in _face.Stops)
         {
-            if (side < 0 && stop.S0 < opening.S1 && opening.S0 < stop.S1 && edge >= stop.T1)
+            if (stop.T0 < edge && edge < stop.T1 && stop.S0 <= opening.S0 && opening.S1 <= stop.S1)
             {
-                room = Math.Min(room, edge - stop.T1);
+                return 0; // behind furniture all along
+            }
+
+            double gap = side < 0 ? edge - stop.T1 : stop.T0 - edge;
+            if (stop.S0 < opening.S1 && opening.S0 < stop.S1 && gap > 0)
+            {
+                room = Math.Min(room, gap);
             }
         }
 
         if (!_face.IsTurned)
         {
-            foreach (double line in _face.Breaks)
+            for (int i = 0; i < _face.Breaks.Length; i++)
             {
-                double gap = side < 0 ? edge - line : line - edge;
-                if (gap >= 0)
+                double gap = side < 0 ? edge - _face.Breaks[i] : _face.Breaks[i] - edge;
+                double near = side < 0 ? BreakAbove(i) : BreakBelow(i), beyond = side < 0 ? BreakBelow(i) : BreakAbove(i);
+                if (gap > 0)
                 {
                     // A strip along the break that would reach into the opening is interrupted by it; one that would not stays.
-                    bool there = _sides is BreakStrips.BothSides or BreakStrips.EveryBreak || (_sides == BreakStrips.OneSide && side > 0);
-                    room = Math.Min(room, there && gap >= width ? gap - width : gap);
+                    room = Math.Min(room, gap >= near ? gap - near : gap);
+                }
+                else if (gap == 0 && beyond > 0)
+                {
+                    room = 0; // the strip along the break is the trimmer
                 }
             }
         }
@@ -300,15 +351,16 @@ internal sealed class FaceSetOut
 
     private void AddUpright(in StripLine line)
     {
-        double half = line.Width / 2, low = Math.Min(line.At0, line.At1) - half, high = Math.Max(line.At0, line.At1) + half;
+        double half = HalfAcross(line), low = Math.Min(line.At0, line.At1) - half, high = Math.Max(line.At0, line.At1) + half;
         _blocks.Clear();
-        for (int i = 0; i < _face.Openings.Length && _face.Openings[i].S0 < high; i++)
+        _meets.Clear();
+        for (int i = FirstOpening(low); i < _face.Openings.Length && _face.Openings[i].S0 < high; i++)
         {
             FaceBox opening = _face.Openings[i];
 
-            // A leaning strip is held against an opening at the opening's own height.
-            double at0 = Math.Min(On(line.At0, line.At1, opening.T0 / _face.T), On(line.At0, line.At1, opening.T1 / _face.T)) - half;
-            double at1 = Math.Max(On(line.At0, line.At1, opening.T0 / _face.T), On(line.At0, line.At1, opening.T1 / _face.T)) + half;
+            // A leaning strip is held against an opening, its head and sill at their own height.
+            double foot = On(line.At0, line.At1, (opening.T0 - _sill[i]) / _face.T), top = On(line.At0, line.At1, (opening.T1 + _head[i]) / _face.T);
+            double at0 = Math.Min(foot, top) - half, at1 = Math.Max(foot, top) + half;
             if (at0 + Least / 2 < opening.S1 && opening.S0 + Least / 2 < at1)
             {
                 _blocks.Add((opening.T0 - _sill[i], opening.T1 + _head[i]));
@@ -331,6 +383,7 @@ internal sealed class FaceSetOut
             }
         }
 
+        AddLeaning(line);
         double from = 0, to = _face.T, startSlope = 0, endSlope = 0;
         if (_face.IsTurned)
         {
@@ -345,7 +398,7 @@ internal sealed class FaceSetOut
         bool landed = false;
         foreach ((double start, double end) in _blocks)
         {
-            if (start - cursor > Least / 2)
+            if (Math.Min(start, to) - cursor > Least / 2)
             {
                 AddPiece(line, cursor, Math.Min(start, to), landed, true, cursor == from ? startSlope : 0, start < to ? 0 : endSlope);
             }
@@ -363,6 +416,43 @@ internal sealed class FaceSetOut
         }
     }
 
+    /// <summary>Half of a line's width, measured along s.</summary>
+    private double HalfAcross(in StripLine line)
+    {
+        double slope = (line.At1 - line.At0) / _face.T;
+        return line.Width / 2 * Math.Sqrt(1 + (slope * slope));
+    }
+
+    /// <summary>A straight strip ends where it meets the inner side of a leaning end strip.</summary>
+    private void AddLeaning(in StripLine line)
+    {
+        if (line.At0 != line.At1)
+        {
+            return;
+        }
+
+        AddLeaning(_front, line.At0 - (line.Width / 2), 1);
+        AddLeaning(_rear, line.At0 + (line.Width / 2), -1);
+    }
+
+    private void AddLeaning(in StripLine end, double edge, int side)
+    {
+        double in0 = end.At0 + (side * HalfAcross(end)), in1 = end.At1 + (side * HalfAcross(end));
+        double over0 = (in0 - edge) * side, over1 = (in1 - edge) * side;
+        if (end.At0 == end.At1 || (over0 <= Least / 2 && over1 <= Least / 2))
+        {
+            return;
+        }
+
+        double meets = Grid.Snap(_face.T * over0 / (over0 - over1));
+        (double, double) block = over0 > Least / 2 && over1 > Least / 2 ? (0, _face.T) : over0 > over1 ? (0, meets) : (meets, _face.T);
+        _blocks.Add(block);
+        if (block.Item2 - block.Item1 < _face.T)
+        {
+            _meets.Add(meets);
+        }
+    }
+
     private void AddPiece(in StripLine line, double from, double to, bool startLands, bool endLands, double startSlope, double endSlope)
     {
         double s0 = On(line.At0, line.At1, from / _face.T), s1 = On(line.At0, line.At1, to / _face.T);
@@ -376,7 +466,12 @@ internal sealed class FaceSetOut
     /// <summary>Whether a strip across lies beyond an end: a trimmer, or a strip along a break.</summary>
     private bool IsTimber(double t, double s, int side)
     {
-        for (int i = 0; i < _face.Openings.Length; i++)
+        if (_meets.Contains(t))
+        {
+            return true; // butts against a leaning end strip
+        }
+
+        for (int i = FirstOpening(s); i < _face.Openings.Length && _face.Openings[i].S0 <= s; i++)
         {
             FaceBox opening = _face.Openings[i];
             bool meets = side > 0 ? _sill[i] > 0 && Math.Abs(opening.T0 - _sill[i] - t) < Least : _head[i] > 0 && Math.Abs(opening.T1 + _head[i] - t) < Least;
@@ -410,9 +505,37 @@ internal sealed class FaceSetOut
 
     private void AddTrimmer(in FaceBox opening, double at, double width)
     {
-        if (width > 0)
+        if (width <= 0)
         {
-            _pieces.Add(new FurringPiece(_face, StripRole.Trimmer, width, opening.S0, at, opening.S1, at, true, 0, 0, 0, opening.S0 > 0, opening.S1 < _face.S));
+            return;
+        }
+
+        // Furniture that stands before the opening takes its part of the trimmer.
+        _blocks.Clear();
+        foreach (FaceBox stop in _face.Stops)
+        {
+            if (stop.T0 + Least / 2 < at + (width / 2) && at - (width / 2) + Least / 2 < stop.T1)
+            {
+                _blocks.Add((stop.S0, stop.S1));
+            }
+        }
+
+        _blocks.Sort(static (one, other) => one.From.CompareTo(other.From));
+        double cursor = opening.S0;
+        foreach ((double start, double end) in _blocks)
+        {
+            AddTrimmer(opening, cursor, Math.Min(start, opening.S1), at, width);
+            cursor = Math.Max(cursor, end);
+        }
+
+        AddTrimmer(opening, cursor, opening.S1, at, width);
+    }
+
+    private void AddTrimmer(in FaceBox opening, double from, double to, double at, double width)
+    {
+        if (to - from > Least / 2)
+        {
+            _pieces.Add(new FurringPiece(_face, StripRole.Trimmer, width, from, at, to, at, true, 0, 0, 0, from == opening.S0 && from > 0, to == opening.S1 && to < _face.S));
         }
     }
 
@@ -477,7 +600,7 @@ internal sealed class FaceSetOut
         double startSlope = (_face.Front1 - _face.Front0) / _face.T, endSlope = (_face.Rear1 - _face.Rear0) / _face.T;
         foreach ((double start, double end) in _blocks)
         {
-            if (start - cursor > Least / 2)
+            if (Math.Min(start, to) - cursor > Least / 2)
             {
                 _pieces.Add(new FurringPiece(_face, StripRole.Break, width, cursor, at, Math.Min(start, to), at, true, 0, cursor == from ? startSlope : 0, start < to ? 0 : endSlope, false, false));
             }

@@ -23,10 +23,11 @@ internal static class FurringFindings
         {
             (double u, double v) = face.IsTurned ? (note.T, note.S) : (note.S, note.T);
             findings.Add(note.Kind == FaceNoteKind.Gap
-                ? new Finding("furring-gap-narrow", Severity.Caution, $"Beside an opening there are only {Print.Mm(note.Size)} at u {Print.Mm(u)}, v {Print.Mm(v)}: no room for two strips side by side. One strip takes a gap between straight edges; at a leaning edge strips would overlap.", [new("gap", note.Size, "mm"), new("u", u, "mm"), new("v", v, "mm")], Sources.FurringLayout)
+                ? new Finding("furring-gap-narrow", Severity.Caution, $"Beside an opening there are only {Print.Mm(note.Size)} at u {Print.Mm(u)}, v {Print.Mm(v)}: no room for two strips side by side. One strip takes a gap between straight edges; at a leaning edge the strip beside the opening is cut where it meets the one along the edge.", [new("gap", note.Size, "mm"), new("u", u, "mm"), new("v", v, "mm")], Sources.FurringLayout)
                 : new Finding("furring-trimmer-narrowed", Severity.Caution, $"The trimmer at u {Print.Mm(u)}, v {Print.Mm(v)} has room for {Print.Mm(note.Size)} only and is ripped to that.", [new("width", note.Size, "mm"), new("u", u, "mm"), new("v", v, "mm")], Sources.FurringLayout));
         }
 
+        FaceAudit.Add(findings, face, plan.Pieces);
         if (double.IsNaN(whole.Allowed))
         {
             findings.Add(new Finding("furring-strength-unknown", Severity.Caution, "No bending strength is given for the strips: their stress is not checked.", [], Sources.FurringLayout));

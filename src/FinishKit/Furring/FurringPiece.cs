@@ -150,6 +150,25 @@ public sealed class FurringPiece
 
     internal bool IsAcross => _isAcross;
 
+    internal bool IsLeaning => _lean != 0;
+
+    internal double S0 => _s0;
+
+    internal double T0 => _t0;
+
+    internal double S1 => _s1;
+
+    internal double T1 => _t1;
+
+    /// <summary>Its four corners in turn.</summary>
+    internal (double S, double T)[] Corners()
+    {
+        double half = WidthMm / 2 * (_isAcross ? 1 : Math.Sqrt(1 + (_lean * _lean))), start = half * _startSlope, end = half * _endSlope;
+        return _isAcross
+            ? [(_s0 - start, _t0 - half), (_s1 - end, _t1 - half), (_s1 + end, _t1 + half), (_s0 + start, _t0 + half)]
+            : [(_s0 - half, _t0 - start), (_s0 + half, _t0 + start), (_s1 + half, _t1 + end), (_s1 - half, _t1 - end)];
+    }
+
     internal double Run => _isAcross ? _s1 - _s0 : _t1 - _t0;
 
     /// <summary>Sorted along the piece, places from its start.</summary>
@@ -199,13 +218,12 @@ public sealed class FurringPiece
             }
         }
 
-        double half = WidthMm / 2;
         for (int i = across.First(start); !across.IsPast(i, end); i++)
         {
             MemberNumbers member = across.All[i];
             double from = Math.Max(start, member.Centre - member.Half), to = Math.Min(end, member.Centre + member.Half), at = (from + to) / 2;
             double side = _isAcross ? _t0 : _lean == 0 ? _s0 : _s0 + (_lean * (at - start));
-            if (to > from && start <= member.Centre && member.Centre <= end && member.From <= side + half && side - half <= member.To && !covered.Exists(range => range.From <= at && at <= range.To))
+            if (to > from && start <= member.Centre && member.Centre <= end && member.From <= side && side <= member.To && !covered.Exists(range => range.From <= at && at <= range.To))
             {
                 holds.Add(new Hold(Grid.Snap(at - start), member.Setback, member.Index, isAlong: false));
             }

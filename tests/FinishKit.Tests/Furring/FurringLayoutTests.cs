@@ -54,7 +54,16 @@ public sealed class FurringLayoutTests
         double trimmers = plan.TrimmerLength.Millimeters;   // 1800: head and sill, 900 each
         #endregion
 
-        // Fixed 20, 480, 1420, 3380. 940 between the jambs takes one. Of 1960 behind them: by the rib at 1960, 540 takes one and 1420 two.
+        // By hand. Fixed: ends 40/2 = 20 and 3400 - 20 = 3380; jambs 500 - 20 = 480 and 1400 + 20 = 1420. No bay may be over 475.
+        // 20 to 480 is 460: none. 480 to 1420 is 940 = 2 x 470: one between, at 950 (no rib there).
+        // 1420 to 3380 is 1960 and takes at least 5 bays (4 x 475 = 1900), so four strips. The ribs at 1960 and 2700 are free.
+        //   By both ribs: 540 takes one between, 740 one, 680 one: three off ribs and two on them.
+        //   By 1960 alone: 540 takes one, 1420 (2 x 475 = 950, 3 x 475 = 1425) two: three off and one on.
+        //   By 2700 alone: 1280 takes two, 680 one: three off and one on.  By neither: four off.
+        // Three off is the least; of those four strips in all beat five. By 1960 the bays are 270, 270 and three of 1420/3 = 473.33; by
+        // 2700 three of 1280/3 = 426.67 and 340, 340, so that the largest of the whole wall is the 470 beside the window: less than
+        // 473.33. So 1846.67, 2273.33, 2700 and 3040: nine strips in all.
+        Assert.Equal([20, 480, 950, 1420, 1846.666667, 2273.333333, 2700, 3040, 3380], plan.Spacing.Strips.Select(static strip => Math.Round(strip.Position.Millimeters, 6)), static (one, other) => Math.Abs(one - other) < 2e-6);
         Assert.Equal((9, 1800.0), (strips, trimmers));
     }
 
