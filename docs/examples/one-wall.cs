@@ -307,7 +307,7 @@ internal sealed class Answers
 
         // The largest bay that the boards take.
         Species = NamedWood(finish.Boards.Species, "$.finish.boards.species");
-        Board = new BeamSection(finish.Boards.Width, finish.Boards.Thickness, Species?.Elasticity ?? default) { BendingStrength = Species?.BendingStrength };
+        Board = new BeamSection(finish.Boards.Width, finish.Boards.Thickness, Species?.Elasticity ?? default) { BendingStrength = Species?.BendingStrength, ElasticitySource = Species?.ElasticitySource, StrengthSource = Species?.BendingStrengthSource };
         Bay = Ask(() => BoardSpan.CheckLargestBay(Board), () => BoardSpan.LargestBay(Board), ("section.Width", "$.finish.boards.width"), ("section.Thickness", "$.finish.boards.thickness"), ("section", "$.finish.boards.species"));
 
         // The furring strips: ends, jambs, heads and sills, along the breaks that end a course, and between them on ribs.
@@ -321,7 +321,7 @@ internal sealed class Answers
             Breaks = [.. wall.Bands.Skip(1).Select((band, i) => new FaceBreak(FootOf(i + 1), Angle.FromDegrees(band.LeanDegrees - wall.Bands[i].LeanDegrees)))],
             Ribs = [.. Ribs(wall).Select(static rib => rib.Member)],
             Rails = [.. wall.Rails.Select(static rail => new ShellMember(rail.V, rail.Width))],
-            StripSection = new BeamSection(StripWidth, ply?.MeanThickness ?? default, ply?.ElasticityAlong ?? default) { BendingStrength = ply?.StrengthAlong, Grade = SectionGrade.Plywood },
+            StripSection = new BeamSection(StripWidth, ply?.MeanThickness ?? default, ply?.ElasticityAlong ?? default) { BendingStrength = ply?.StrengthAlong, Grade = SectionGrade.Plywood, ElasticitySource = ply?.Source, StrengthSource = ply?.Source },
             BreakLimit = finish.BreakEndsCourseDegrees is { } limit ? Angle.FromDegrees(limit) : null,
         };
         Furring = Ask(() => FurringLayout.Check(face), () => FurringLayout.LayOut(face), [("face.StripSection.Width", "$.finish.furring.strip-width"), ("face.StripSection", "$.finish.furring.sheet"), ("face.BreakLimit", "$.finish.break-ends-course-degrees"), ("face.Openings", "$.wall.windows"), ("face.Rails", "$.wall.rails"), ("face.Breaks", "$.wall.bands"), ("face.Ribs", "$.wall.ribs"), ("face", "$.wall"), ("", "$.finish.boards")]);
@@ -361,7 +361,7 @@ internal sealed class Answers
 
         // How far apart the slats' strips may be: one slat alone carries the hand.
         WoodSpecies? wood = NamedWood(finish.Slats.Species, "$.finish.slats.species");
-        BeamSection slat = new(finish.Slats.Width, finish.Slats.Thickness, wood?.Elasticity ?? default) { BendingStrength = wood?.BendingStrength };
+        BeamSection slat = new(finish.Slats.Width, finish.Slats.Thickness, wood?.Elasticity ?? default) { BendingStrength = wood?.BendingStrength, ElasticitySource = wood?.ElasticitySource, StrengthSource = wood?.BendingStrengthSource };
         SlatBay = Ask(() => BoardSpan.CheckLargestBay(slat, Surface.Ceiling), () => BoardSpan.LargestBay(slat, Surface.Ceiling), ("section.Width", "$.finish.slats.width"), ("section.Thickness", "$.finish.slats.thickness"), ("section", "$.finish.slats.species"));
 
         // Slats along the ceiling: one number for both ends, and what the curve does to their gaps.
@@ -857,8 +857,8 @@ internal sealed class BenchSheet(Answers answers)
             Row(end, $"{count.Count} slats, gap {Caliper(count.Gaps[station])} at the back, {Caliper(answers.Fits[station]!.Value.GapAtFace)} at the face; {Plain(count.Coverages[station] * 100, 0)}% covered");
         }
 
-        Row("marks", "left edge of each slat from the van's left edge of the ceiling, round the curve, off one tape:");
-        Row("slat", $"{"front",-21} {"rear",-21} | slat  {"front",-21} rear");
+        Row("marks", "left edge of each slat from the van's left edge of the ceiling, round the curve, off one tape, mm (in):");
+        Row("slat", $"{"front",-16} {"rear",-16} | slat  {"front",-16} rear");
         SlatSetOut[] all = [count.SetOut(0), count.SetOut(1), inches.SetOut(0), inches.SetOut(1)];
         int rows = (count.Count + 1) / 2;
         for (int i = 0; i < rows; i++)
@@ -867,8 +867,8 @@ internal sealed class BenchSheet(Answers answers)
             Row(FormattableString.Invariant($"{i + 1}"), $"{Mark(i)} {right}".TrimEnd());
         }
 
-        string Mark(int i) => $"{Both(i, 0),-21} {Both(i, 1),-21}";
-        string Both(int i, int station) => $"{FormatMillimetres(all[station].Marks[i].Mark, 0)} ({FormatInches(all[station + 2].Marks[i].Mark)})";
+        string Mark(int i) => $"{Both(i, 0),-16} {Both(i, 1),-16}";
+        string Both(int i, int station) => Bare($"{FormatMillimetres(all[station].Marks[i].Mark, 0)} ({FormatInches(all[station + 2].Marks[i].Mark)})");
     }
 
     /// <summary>The widest distance between neighbouring bows.</summary>
@@ -902,7 +902,10 @@ internal sealed class BenchSheet(Answers answers)
     // more than it says is rounded down, what may not be less up.
     private static string Tape(Length length) => $"{FormatMillimetres(length, 0)} ({FormatInches(length)})";
 
-    private static string Pair(Length length) => Tape(length).Replace(" mm", string.Empty, StringComparison.Ordinal).Replace(" in", string.Empty, StringComparison.Ordinal);
+    private static string Pair(Length length) => Bare(Tape(length));
+
+    /// <summary>Without units, for columns whose head names them.</summary>
+    private static string Bare(string lengths) => lengths.Replace(" mm", string.Empty, StringComparison.Ordinal).Replace(" in", string.Empty, StringComparison.Ordinal);
 
     private static string TapeDown(Length length) => $"{FormatMillimetres(Floor(length, 1), 0)} ({FormatInches(Floor(length, 25.4 / 16))})";
 
