@@ -17,7 +17,7 @@ public class FurringLayoutBenchmarks
     private StripRun _run = new(Mm(1000), [Mm(0), Mm(1000)], Mm(475));
 
     /// <summary>Ribs of the wall.</summary>
-    [Params(9, 90, 450)]
+    [Params(9, 90, 250)]
     public int Ribs { get; set; }
 
     [GlobalSetup]
