@@ -53,6 +53,8 @@ internal static class Sources
 
     internal static readonly Source WorstRows = Source.Derived("bend-worst-rows", "No rows bend a sheet more than 1.5 times the arc", "each inner moment is 1.5 less a weighted half of its neighbours', so all lie between 0.75 and 1.5 of E I/R whatever the spacing, and three rows reach 1.5");
 
+    internal static readonly Source BackedHollow = Source.Derived("bend-backed-hollow", "Sheet held at rows to a hollow surface that is behind all of it", "it cannot pass the surface, so it is tangent to it at every inner row; the outer bay is a beam propped at the edge and clamped at the row, whose moment is 1.5 E I/R for any number of rows");
+
     internal static readonly Source EdgeLift = Source.Derived("bend-edge-lift", "Edge of a sheet on a bulging surface", "a pull F per width at the edge makes the moment E I/R at l = E I/(R F); from there on the curvature falls off and the edge lifts by l^2/(6 R); where l is more than half the sheet, the sheet touches at its middle only");
 
     internal static readonly Source SheetStiffness = Source.Derived("bend-stiffness", "Bending stiffness of a sheet per width", "E t^3/12, as a beam: what the width adds (at most a tenth) is left out");

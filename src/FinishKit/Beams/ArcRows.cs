@@ -78,6 +78,9 @@ internal sealed class ArcRows
         }
     }
 
+    /// <summary>Where the sheet ends if nothing else is said.</summary>
+    internal double End => _positions[_positions.Length - 1];
+
     internal double Position(int row) => _positions[row];
 
     internal double Span(int bay) => _positions[bay + 1] - _positions[bay];
@@ -174,11 +177,12 @@ internal sealed class ArcRows
 
     /// <summary>
     /// Greatest curvature over that of the arc, and what it rests on. A bulging surface under the whole sheet bends it as itself;
-    /// rows unknown bend it as the worst do.
+    /// a hollow one behind the whole sheet keeps it tangent at each inner row, which bends it as the worst rows do; rows unknown are taken for the worst.
     /// </summary>
     internal static (double Ratio, Source Source) RatioOf(ArcRows? rows, bool bulges, SheetBacking backing) =>
         bulges && backing == SheetBacking.AllOver ? (1, Sources.EdgeLift)
         : rows is null ? (WorstRatio, Sources.WorstRows)
+        : rows.RowCount > 2 && backing == SheetBacking.AllOver ? (WorstRatio, Sources.BackedHollow)
         : (rows.Ratio, Sources.HoldDownRows);
 }
 

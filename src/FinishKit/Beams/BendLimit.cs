@@ -67,6 +67,9 @@ internal readonly struct BendLimit
 
     internal Source Source { get; private init; }
 
+    /// <summary>A published radius is of one grain: it says nothing about the other way.</summary>
+    internal BendLimit WithoutPublished() => this with { Published = double.NaN, PublishedSource = Sources.Given };
+
     /// <summary>E I per mm of width.</summary>
     internal double Stiffness => Elasticity * Thickness * Thickness * Thickness / 12;
 
@@ -175,6 +178,8 @@ internal readonly struct BendQuestion(in BendLimit limit, double wall, double ra
 
     internal bool Bulges => Wall < 0;
 
+    internal BendQuestion With(in BendLimit other) => new(other, Wall, Ratio, RatioSource);
+
     /// <summary>The one formula body, for the numbers and for the workings.</summary>
     internal BendNumbers Solve<TTrace>(TTrace trace)
         where TTrace : struct, ITrace
@@ -192,7 +197,7 @@ internal readonly struct BendQuestion(in BendLimit limit, double wall, double ra
             : trace.Step("R_m", nameof(middle), radius - (thickness / 2), "mm", Sources.BendElastic);
         if (Ratio <= 0)
         {
-            return new BendNumbers(Limit.Elastic, minimum, middle, double.NaN);
+            return new BendNumbers(Limit.Elastic, minimum, middle, double.NaN) { IsHeld = false };
         }
 
         double ratio = Ratio;
@@ -228,6 +233,9 @@ internal readonly struct BendQuestion(in BendLimit limit, double wall, double ra
 /// <summary>What came out, in mm. NaN stands for what there is none of: a flat surface, a sheet that is not bent.</summary>
 internal readonly struct BendNumbers(double elastic, double minimum, double middle, double peak)
 {
+    /// <summary>Whether anything holds the sheet to its surface: false where it stays straight on a curved one.</summary>
+    internal bool IsHeld { get; init; } = true;
+
     internal double Elastic { get; } = elastic;
 
     internal double Minimum { get; } = minimum;
@@ -236,8 +244,34 @@ internal readonly struct BendNumbers(double elastic, double minimum, double midd
 
     internal double Peak { get; } = peak;
 
-    /// <summary>A limit exactly met is met, on the grid.</summary>
-    internal bool Passes => double.IsNaN(Peak) || Grid.Snap(Peak) >= Grid.Snap(Minimum);
+    /// <summary>A limit exactly met is met, on the grid. What nothing holds to a curve does not follow it.</summary>
+    internal bool Passes => IsHeld && !IsTooTight;
+
+    internal bool IsTooTight => !double.IsNaN(Peak) && Grid.Snap(Peak) < Grid.Snap(Minimum);
 
     internal double Margin => Peak / Minimum;
+}
+
+/// <summary>How far a sheet reaches round its arc: the longest bay and the girth against the radius of its middle. NaN stands for what is not known or does not matter.</summary>
+internal readonly struct ArcReach(double bay, double girth, double middle)
+{
+    internal double Share => bay / middle;
+
+    /// <summary>Whether a bay is longer than the radius, or the sheet goes round more than half a circle: nothing of small rise is left.</summary>
+    internal bool IsOutside => BayIsTooLong || GirthIsTooLong;
+
+    private bool BayIsTooLong => !double.IsNaN(Share) && Grid.Snap(bay) > Grid.Snap(middle);
+
+    private bool GirthIsTooLong => !double.IsNaN(girth / middle) && Grid.Snap(girth) > Grid.Snap(Math.PI * middle);
+
+    internal bool IsNotShallow => !IsOutside && Share > ArcRows.GreatestShare + 1e-9;
+
+    internal string Message => IsNotShallow
+        ? $"A bay of {Print.Mm(bay)} is {Print.Round(Share, 3)} of the radius. Up to 0.4 the small-rise formula is within 1% in curvature and 6.5% in pull for three rows; how far it is off beyond is not known."
+        : (BayIsTooLong ? $"A bay of {Print.Mm(bay)} is longer than the radius of the arc, {Print.Mm(middle)}" : $"{Print.Mm(girth)} go more than half round a circle of {Print.Mm(middle)} radius")
+            + ": the formulas are for small rise and say nothing there. Put rows nearer, or judge a part of the curve.";
+
+    internal Figure[] Values => IsNotShallow ? [new("longest-bay", bay, "mm"), new("bay-over-radius", Share, string.Empty)]
+        : BayIsTooLong ? [new("longest-bay", bay, "mm"), new("middle-radius", middle, "mm")]
+        : [new("girth", girth, "mm"), new("middle-radius", middle, "mm")];
 }

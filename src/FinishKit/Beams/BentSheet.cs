@@ -19,7 +19,7 @@ public enum SheetBacking
     /// <summary>Strips at the rows of fixings, nothing between them: a van's furring.</summary>
     StripsAtRows = 0,
 
-    /// <summary>A surface of the full curve everywhere: a solid former, a skin.</summary>
+    /// <summary>A rigid surface of the full curve everywhere, that the sheet cannot pass: a solid former, a skin.</summary>
     AllOver = 1,
 }
 
@@ -134,7 +134,7 @@ public sealed record BentSheet
     }
 
     /// <summary>Rows of fixings at equal distances, the outer two at the sheet's edges.</summary>
-    /// <param name="girth">Size of the sheet around the curve [length], 1 mm to 100 m.</param>
+    /// <param name="girth">Size of the sheet around the curve [length], 1 mm to 100 m, and at least 1 mm for each bay.</param>
     /// <param name="rows">How many rows, 2 to 50.</param>
     /// <returns>Their positions from one edge, on the flat sheet, ascending.</returns>
     /// <exception cref="System.ArgumentException">A value is outside its range or the length in an undefined unit.</exception>
@@ -146,6 +146,10 @@ public sealed record BentSheet
         for (int i = 0; i < rows; i++)
         {
             positions[i] = Door.Millimetres(Grid.Snap(length * i / (rows - 1)));
+            if (i > 0 && Door.Millimetres(positions[i]) < Grid.Snap(Door.Millimetres(positions[i - 1]) + 1))
+            {
+                Door.Report(new InputProblem(nameof(girth), Print.Number(length) + " mm", $"at least 1 mm for each of the {Print.Number(rows - 1)} bays", isRange: true), null);
+            }
         }
 
         return [.. positions];

@@ -14,6 +14,8 @@ public static class BentStrip
     private const string CaseWords = "a strip with its bow and fixings";
 
     private static readonly Allowed s_width = new(1, 1000, "mm");
+    private static readonly Allowed s_fixings = new(1, 10_000, string.Empty);
+    private static readonly Allowed s_force = new(1e-6, 1e6, "N");
     private static readonly BentSheetNames s_sheet = new("strip.Sheet");
 
     /// <summary>Whether a strip follows a bow, by the radius at its most bent place.</summary>
@@ -23,8 +25,9 @@ public static class BentStrip
     /// <para>Formula: peak radius (R - t/2)/k on a hollow bow, (|R| + t/2)/k on a bulging one, k the greatest curvature ratio of the rows; it must
     /// be no less than F E t/(2 f). Pull per fixing from E t³/12 times the width. In layers, each is bent alone on the one behind it and must pass
     /// alone; as many as come nearest to the strip's thickness, 2 to 20.</para>
-    /// <para>Validity: dry; fixings at one true circle, bays up to 0.4 of the radius; layers slide on each other until they are bent.</para>
-    /// <para>Source: bend-elastic, bend-hold-down, bend-stiffness (derived); default-bend-factor (default, judgement); default-strip-width (common practice).</para>
+    /// <para>Validity: dry; three fixings at least, at one true circle, bays up to 0.4 of the radius (beyond, the error is not known; over the radius itself, or over half a
+    /// circle, nothing follows); layers slide on each other until they are bent.</para>
+    /// <para>Source: bend-elastic, bend-hold-down, bend-stiffness (derived); default-bend-factor, default-bend-factor-allowable (default, judgement); default-strip-width (common practice).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="strip"/>, its sheet, the sheet's bending figures, its rows or an alternative is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -39,15 +42,19 @@ public static class BentStrip
     public static BentStripResult Judge(BentStripCase strip)
     {
         Door.IsMissing(strip, new Name(nameof(strip)), CaseWords, null);
-        (BendLimit limit, double wall, ArcRows? rows, double width) = Read(strip, null);
+        (BendLimit limit, double wall, ArcRows? rows, HeldStrip held) = Read(strip, null);
         BendQuestion question = new(limit, wall, rows!.Ratio, Sources.HoldDownRows);
-        return new BentStripResult(strip, question, rows, width, question.Solve(default(Silent)).Passes ? [] : Remedies(strip, question));
+        BendNumbers numbers = question.Solve(default(Silent));
+        ArcReach reach = new(rows.LongestBay, rows.End, numbers.Middle);
+
+        // Where the fixings are at fault no other sheet helps.
+        return new BentStripResult(strip, question, rows, held, reach, numbers.IsTooTight && !reach.IsOutside ? Remedies(strip, question) : []);
     }
 
     /// <summary>All problems with the input of <see cref="Judge(BentStripCase)"/>; nothing is thrown.</summary>
     /// <param name="strip">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckJudge(BentStripCase strip)
+    public static IReadOnlyList<InputProblem> Check(BentStripCase strip)
     {
         List<InputProblem> problems = [];
         if (!Door.IsMissing(strip, new Name(nameof(strip)), CaseWords, problems))
@@ -128,7 +135,7 @@ public static class BentStrip
             : null;
     }
 
-    private static (BendLimit Limit, double Wall, ArcRows? Rows, double Width) Read(BentStripCase strip, List<InputProblem>? problems)
+    private static (BendLimit Limit, double Wall, ArcRows? Rows, HeldStrip Held) Read(BentStripCase strip, List<InputProblem>? problems)
     {
         BendLimit limit = default;
         bool known = !Door.IsMissing(strip.Sheet, new Name("strip.Sheet"), "a sheet", problems)
@@ -144,8 +151,10 @@ public static class BentStrip
         double wall = BendLimit.ReadWall(strip.BowRadius, limit.Thickness, "strip.BowRadius", problems);
         double[]? positions = ArcRows.Read(strip.Rows, "strip.Rows", problems);
         double width = strip.Width is { } wide ? Door.Millimetres(wide, "strip.Width", s_width, problems) : DefaultWidth;
+        int fixings = strip.FixingsPerPlace is { } n && !double.IsNaN(Door.Number(n, "strip.FixingsPerPlace", s_fixings, problems)) ? n : 0;
+        double capacity = strip.FixingCapacity is { } force ? Door.Newtons(force, "strip.FixingCapacity", s_force, problems) : double.NaN;
         ReadAlternatives(strip.Alternatives, problems);
-        return (limit, wall, positions is null ? null : new ArcRows(positions), width);
+        return (limit, wall, positions is null ? null : new ArcRows(positions), new HeldStrip(width, fixings, capacity));
     }
 
     private static void ReadAlternatives(IReadOnlyList<SheetGoods>? sheets, List<InputProblem>? problems)
@@ -166,4 +175,14 @@ public static class BentStrip
             Door.IsMissing(sheets[i], new Name("strip.Alternatives", i), "a sheet", problems);
         }
     }
+}
+
+/// <summary>Width of a strip in mm, fixings at a place (0 where not given) and what one holds in N (NaN where not known).</summary>
+internal readonly struct HeldStrip(double width, int fixings, double capacity)
+{
+    internal double Width { get; } = width;
+
+    internal int Fixings { get; } = fixings;
+
+    internal double Capacity { get; } = capacity;
 }

@@ -5,7 +5,7 @@ using UnitsNet;
 namespace FinishKit;
 
 /// <summary>A furring strip bent round a bow: what <see cref="BentStrip.Judge(BentStripCase)"/> needs to know.</summary>
-/// <remarks>Nothing is checked here: <see cref="BentStrip.CheckJudge(BentStripCase)"/> reports all problems, and the calculating method throws the first.</remarks>
+/// <remarks>Nothing is checked here: <see cref="BentStrip.Check(BentStripCase)"/> reports all problems, and the calculating method throws the first.</remarks>
 public sealed record BentStripCase
 {
     private readonly IReadOnlyList<Length> _rows = [];
@@ -61,12 +61,19 @@ public sealed record BentStripCase
         init => _alternatives = value is null || value.Count > BentStrip.MostAlternatives ? value : [.. value];
     }
 
-    private (SheetGoods, double?, BendGrain, double?, double?) Key => (Sheet, Mm(BowRadius), Grain, Mm(Width), Factor);
+    /// <summary>Fixings at each place, 1 to 10,000; null where that is the question.</summary>
+    public int? FixingsPerPlace { get; init; }
 
-    /// <summary>Whether every member is of equal amount, whatever its unit; of the alternatives, whether they are the same list.</summary>
+    /// <summary>What one fixing holds along its axis for good, in this strip and in what it is driven into, more than 0 up to 1 MN; null where not known.</summary>
+    public Force? FixingCapacity { get; init; }
+
+    private (SheetGoods, double?, BendGrain, double?, double?, int?, double?) Key =>
+        (Sheet, Mm(BowRadius), Grain, Mm(Width), Factor, FixingsPerPlace, FixingCapacity is { } force ? Door.Newtons(force) : null);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit; of the alternatives, whether they are the same sheets in the same order.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(BentStripCase? other) => other is not null && Key.Equals(other.Key) && ArcRows.Same(Rows, other.Rows) && ReferenceEquals(Alternatives, other.Alternatives);
+    public bool Equals(BentStripCase? other) => other is not null && Key.Equals(other.Key) && ArcRows.Same(Rows, other.Rows) && Same(Alternatives, other.Alternatives);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();
@@ -74,6 +81,25 @@ public sealed record BentStripCase
     /// <summary>Sheet, radius and fixings, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"strip of {Sheet?.Name}{BendLimit.GrainWords(Grain)}, {(BowRadius is { } radius ? "bow of " + Print.Mm(Door.Millimetres(radius)) : "straight")}, {Print.Number(Rows?.Count ?? 0)} fixings";
+
+    /// <summary>More sheets than any case may have are not compared: the list may claim any number.</summary>
+    private static bool Same(IReadOnlyList<SheetGoods>? left, IReadOnlyList<SheetGoods>? right)
+    {
+        if (left is null || right is null || left.Count != right.Count || left.Count > BentStrip.MostAlternatives)
+        {
+            return ReferenceEquals(left, right);
+        }
+
+        for (int i = 0; i < left.Count; i++)
+        {
+            if (!Equals(left[i], right[i]))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     private static double? Mm(Length? length) => length is { } given ? Door.Millimetres(given) : null;
 }

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using UnitsNet;
 
@@ -11,25 +10,36 @@ public sealed class BentStripResult
     private readonly BendQuestion _question;
     private readonly BendNumbers _numbers;
     private readonly ArcRows _rows;
-    private readonly double _width;
+    private readonly HeldStrip _held;
+    private readonly ArcReach _reach;
     private readonly double _pull;
 
-    internal BentStripResult(BentStripCase strip, in BendQuestion question, ArcRows rows, double width, List<BentStripRemedy> remedies)
+    internal BentStripResult(BentStripCase strip, in BendQuestion question, ArcRows rows, in HeldStrip held, in ArcReach reach, List<BentStripRemedy> remedies)
     {
         Strip = strip;
         _question = question;
         _numbers = question.Solve(default(Silent));
         _rows = rows;
-        _width = width;
+        _held = held;
+        _reach = reach;
         double scale = question.IsFlat ? 0 : question.Limit.Stiffness / _numbers.Middle * (question.Bulges ? -1 : 1);
         RowPull[] pulls = new RowPull[rows.RowCount];
         for (int i = 0; i < pulls.Length; i++)
         {
-            pulls[i] = new RowPull(rows.Position(i), scale * rows.Pull(i), width, double.NaN, 0);
-            _pull = Math.Max(_pull, pulls[i].Newtons);
+            pulls[i] = new RowPull(rows.Position(i), scale * rows.Pull(i), held.Width, held.Capacity, held.Fixings);
+            if (pulls[i].Newtons > _pull)
+            {
+                _pull = pulls[i].Newtons;
+                FixingsNeededPerPlace = pulls[i].FixingsNeeded;
+            }
         }
 
         Rows = [.. pulls];
+        if (_pull == 0)
+        {
+            FixingsNeededPerPlace = 0;
+        }
+
         Remedies = [.. remedies];
         Findings = FindAll();
         List<DefaultUsed> defaults = [];
@@ -49,8 +59,8 @@ public sealed class BentStripResult
     /// <summary>What was asked.</summary>
     public BentStripCase Strip { get; }
 
-    /// <summary>Whether the strip's most bent place is no tighter than <see cref="MinimumRadius"/> allows, dry.</summary>
-    public bool Follows => _numbers.Passes;
+    /// <summary>Whether the strip's most bent place is no tighter than <see cref="MinimumRadius"/> allows, dry, and three fixings at least hold it, within the reach of the formula.</summary>
+    public bool Follows => _numbers.Passes && !_reach.IsOutside;
 
     /// <summary>The tightest radius that the strip takes, to its middle: the one that must pass. Null where it stays straight.</summary>
     public Length? PeakRadius => double.IsNaN(_numbers.Peak) ? null : Door.Millimetres(Grid.Snap(_numbers.Peak));
@@ -70,17 +80,20 @@ public sealed class BentStripResult
     /// <summary>The greatest pull of a fixing place; zero where none pulls.</summary>
     public Force GreatestPull => Door.Newtons(_pull);
 
+    /// <summary>Fixings of the place that needs most, at the capacity given; 0 where none pulls; null without a capacity or where no practical number holds.</summary>
+    public int? FixingsNeededPerPlace { get; }
+
     /// <summary>
     /// What follows instead: the grain turned, the thickest single sheet, then layers that come nearest to the strip's thickness. Empty where
-    /// the strip follows, or nothing looked at does.
+    /// the strip follows, where nothing looked at does, or where the fixings are at fault.
     /// </summary>
     public IReadOnlyList<BentStripRemedy> Remedies { get; }
 
-    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: whether it does not follow.</summary>
-    public bool HasProblem => !Follows;
+    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: it does not follow, or its fixings do not hold it.</summary>
+    public bool HasProblem => Findings[0].Severity == Severity.Problem;
 
     /// <summary>What a person should know about the verdict, gravest first.</summary>
-    /// <remarks>Codes: <c>furring-strip-bend-too-tight</c>, <c>furring-strip-not-held</c>, <c>furring-strip-bay-not-shallow</c>, <c>furring-strip-bend-factor-low</c>, <c>furring-strip-springs-back</c>, <c>furring-strip-allowable-strength</c>, <c>furring-strip-bend-dry</c>.</remarks>
+    /// <remarks>Codes: <c>furring-strip-bend-too-tight</c>, <c>furring-strip-not-held</c>, <c>furring-strip-bay-too-long</c>, <c>furring-strip-fixings-pull-out</c>, <c>furring-strip-bay-not-shallow</c>, <c>furring-strip-bend-factor-low</c>, <c>furring-strip-fixing-capacity-unknown</c>, <c>furring-strip-springs-back</c>, <c>furring-strip-allowable-strength</c>, <c>furring-strip-bend-dry</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the verdict rests on.</summary>
@@ -99,21 +112,27 @@ public sealed class BentStripResult
     }
 
     /// <summary>The verdict as flat figures.</summary>
-    /// <returns>Follows (1 or 0), minimum radius, curvature ratio, greatest pull, width; peak radius and margin where the strip is bent.</returns>
+    /// <returns>Follows (1 or 0), the worst severity as the number of its enumeration, minimum radius, curvature ratio, greatest pull, width; peak radius and margin where the strip is bent; fixings needed where their capacity is known.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures =
         [
             new("follows", Follows ? 1 : 0, string.Empty),
+            new("worst-severity", (int)Findings[0].Severity, string.Empty),
             new("minimum-radius", Door.Millimetres(MinimumRadius), "mm"),
             new("curvature-ratio", CurvatureRatio, string.Empty),
             new("greatest-pull", _pull, "N"),
-            new("strip-width", _width, "mm"),
+            new("strip-width", _held.Width, "mm"),
         ];
         if (PeakRadius is { } peak)
         {
             figures.Add(new Figure("peak-radius", Door.Millimetres(peak), "mm"));
             figures.Add(new Figure("margin", _numbers.Margin, string.Empty));
+        }
+
+        if (FixingsNeededPerPlace is { } needed)
+        {
+            figures.Add(new Figure("fixings-needed", needed, string.Empty));
         }
 
         return figures;
@@ -122,7 +141,7 @@ public sealed class BentStripResult
     /// <summary>Verdict with radii, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => double.IsNaN(_numbers.Peak)
-        ? $"strip of {SheetWords} stays straight; may be bent to {Print.MmUp(_numbers.Minimum)}"
+        ? $"strip of {SheetWords} stays straight{(Follows ? string.Empty : " and does not follow")}; may be bent to {Print.MmUp(_numbers.Minimum)}"
         : $"strip of {SheetWords} {(Follows ? "follows" : "does not follow")}: peaks at {Print.Mm(_numbers.Peak)}, may be bent to {Print.MmUp(_numbers.Minimum)}";
 
     private void ExplainPull<TTrace>(TTrace trace)
@@ -139,7 +158,7 @@ public sealed class BentStripResult
             row = Rows[i].Newtons > Rows[row].Newtons * (1 + 1e-12) ? i : row;
         }
 
-        double width = _width, shear = (_question.Bulges ? -1 : 1) * _rows.Pull(row);
+        double width = _held.Width, shear = (_question.Bulges ? -1 : 1) * _rows.Pull(row);
         trace.Given("w", width, "mm", Strip.Width is null ? Sources.StripWidth : Sources.Given, meaning: "width of the strip");
         trace.Given("n", shear, "1/mm", Sources.HoldDownRows, meaning: "pull of the fixing that pulls most for stiffness and curvature 1, by the three-moment equations");
         double elasticity = _question.Limit.Elasticity, thickness = _question.Limit.Thickness, middle = _numbers.Middle;
@@ -149,9 +168,9 @@ public sealed class BentStripResult
     private IReadOnlyList<Finding> FindAll()
     {
         List<Finding> findings = [];
-        if (!Follows)
+        if (_numbers.IsTooTight)
         {
-            string cure = Remedies.Count == 0 ? "None of the sheets looked at follows." : Remedies[0].Text;
+            string cure = _reach.IsOutside ? "With fixings so placed no other sheet is looked for." : Remedies.Count == 0 ? "None of the sheets looked at follows." : Remedies[0].Text;
             findings.Add(new Finding(
                 "furring-strip-bend-too-tight",
                 Severity.Problem,
@@ -160,26 +179,24 @@ public sealed class BentStripResult
                 Sources.BendElastic));
         }
 
-        if (!_question.IsFlat && _rows.RowCount == 2)
+        if (!_numbers.IsHeld)
         {
             findings.Add(new Finding(
                 "furring-strip-not-held",
-                Severity.Caution,
+                Severity.Problem,
                 "Two fixings leave the strip straight between them: it does not follow the bow. Three are the least.",
                 [new("rows", 2, string.Empty)],
                 Sources.HoldDownRows));
         }
 
-        if (_rows.LongestBay / _numbers.Middle is var share && share > ArcRows.GreatestShare + 1e-9)
+        if (_reach.IsOutside)
         {
-            findings.Add(new Finding(
-                "furring-strip-bay-not-shallow",
-                Severity.Caution,
-                $"A bay of {Print.Mm(_rows.LongestBay)} is {Print.Round(share, 3)} of the radius: over 0.4 the small-rise formula is off by more than 1% in curvature and 6% in pull.",
-                [new("longest-bay", _rows.LongestBay, "mm"), new("bay-over-radius", share, string.Empty)],
-                Sources.HoldDownRows));
+            findings.Add(new Finding("furring-strip-bay-too-long", Severity.Problem, _reach.Message, _reach.Values, Sources.HoldDownRows));
         }
-
+        else if (_reach.IsNotShallow)
+        {
+            findings.Add(new Finding("furring-strip-bay-not-shallow", Severity.Caution, _reach.Message, _reach.Values, Sources.HoldDownRows));
+        }
         if (_question.Limit.FactorIsLow)
         {
             findings.Add(new Finding(
@@ -202,6 +219,7 @@ public sealed class BentStripResult
 
         if (_pull > 0)
         {
+            AddFixings(findings);
             findings.Add(new Finding(
                 "furring-strip-springs-back",
                 Severity.Caution,
@@ -217,6 +235,41 @@ public sealed class BentStripResult
             [],
             Sources.BendElastic));
         return Finding.GravestFirst(findings);
+    }
+
+    private void AddFixings(List<Finding> findings)
+    {
+        double capacity = _held.Capacity;
+        if (double.IsNaN(capacity))
+        {
+            findings.Add(new Finding(
+                "furring-strip-fixing-capacity-unknown",
+                Severity.Caution,
+                $"A fixing place pulls up to {Print.Round(_pull, 2)} N for good, and what one fixing holds was not given: too few, too short or in thin stock they pull out. Thin metal needs fixings made for it.",
+                [new("greatest-pull", _pull, "N")],
+                Sources.HoldDownRows));
+            return;
+        }
+
+        double needed = Grid.CeilingOfRatio(_pull, capacity);
+        if (_held.Fixings > 0 && needed > _held.Fixings)
+        {
+            findings.Add(new Finding(
+                "furring-strip-fixings-pull-out",
+                Severity.Problem,
+                $"{Print.Number(_held.Fixings)} fixings of {Print.Small(capacity)} N at a place hold {Print.Small(_held.Fixings * capacity)} N; the bend alone pulls {Print.Round(_pull, 2)} N. It takes {Print.Number(needed)}, or a thinner strip.",
+                [new("fixings", _held.Fixings, string.Empty), new("fixings-needed", needed, string.Empty), new("capacity", capacity, "N"), new("greatest-pull", _pull, "N")],
+                Sources.HoldDownRows));
+        }
+        else if (_held.Fixings == 0 && FixingsNeededPerPlace is null)
+        {
+            findings.Add(new Finding(
+                "furring-strip-fixings-pull-out",
+                Severity.Problem,
+                $"No practical number of fixings of {Print.Small(capacity)} N holds the {Print.Round(_pull, 2)} N that a place pulls.",
+                [new("capacity", capacity, "N"), new("greatest-pull", _pull, "N")],
+                Sources.HoldDownRows));
+        }
     }
 }
 

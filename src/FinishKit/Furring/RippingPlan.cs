@@ -228,10 +228,10 @@ public sealed class RippingPlan
     }
 
     /// <summary>The plan as flat figures.</summary>
-    /// <returns>Whether the strips fit (1 or 0), sheets each way where they fit; of the recommended way whether it runs along the sheet (1 or 0), sheets, least sheets, whether proven (1 or 0), strips ripped, joints and the widest offcut.</returns>
+    /// <returns>Whether the strips fit (1 or 0), the worst severity as the number of its enumeration (0 too where there is no finding), sheets each way where they fit; of the recommended way whether it runs along the sheet (1 or 0), sheets, least sheets, whether proven (1 or 0), strips ripped, joints and the widest offcut.</returns>
     public IReadOnlyList<Figure> Figures()
     {
-        List<Figure> figures = [new("fits", Recommended is null ? 0 : 1, string.Empty)];
+        List<Figure> figures = [new("fits", Recommended is null ? 0 : 1, string.Empty), new("worst-severity", Findings.Count == 0 ? 0 : (int)Findings[0].Severity, string.Empty)];
         AddSheets("sheets-along", Along);
         AddSheets("sheets-across", Across);
         if (Recommended is { } way)

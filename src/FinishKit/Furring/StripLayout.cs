@@ -187,7 +187,7 @@ public sealed class StripLayout
     }
 
     /// <summary>The layout as flat figures.</summary>
-    /// <returns>Whether strips could be spaced (1 or 0), counts, largest bay found and allowed, smallest bay; where strips could not be spaced, the smallest largest bay with which they could.</returns>
+    /// <returns>Whether strips could be spaced (1 or 0), the worst severity as the number of its enumeration (0 too where there is no finding), counts, largest bay found and allowed, smallest bay; where strips could not be spaced, the smallest largest bay with which they could.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         double smallest = double.MaxValue;
@@ -199,6 +199,7 @@ public sealed class StripLayout
         List<Figure> figures =
         [
             new("feasible", IsFeasible ? 1 : 0, string.Empty),
+            new("worst-severity", Findings.Count == 0 ? 0 : (int)Findings[0].Severity, string.Empty),
             new("fixed", FixedCount, string.Empty),
             new("chosen", ChosenCount, string.Empty),
             new("on-ribs", OnRibCount, string.Empty),

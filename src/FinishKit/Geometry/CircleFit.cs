@@ -40,7 +40,7 @@ public static class CircleFit
     /// <summary>All problems with the input of <see cref="Through(IReadOnlyList{MeasuredPoint})"/>; nothing is thrown.</summary>
     /// <param name="points">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckThrough(IReadOnlyList<MeasuredPoint> points)
+    public static IReadOnlyList<InputProblem> Check(IReadOnlyList<MeasuredPoint> points)
     {
         List<InputProblem> problems = [];
         Read(points, problems);

@@ -31,6 +31,7 @@ public enum BendCondition
 public sealed class PublishedBendingRadius
 {
     private static readonly Allowed s_thickness = new(Allowed.OneStep, 200, "mm");
+    private static readonly Allowed s_plies = new(1, 100, string.Empty);
 
     private PublishedBendingRadius(TableRow row)
     {
@@ -70,30 +71,52 @@ public sealed class PublishedBendingRadius
     /// <summary>What the row rests on.</summary>
     public Source Source { get; }
 
-    /// <summary>The row for a sheet: its own thickness, or the next thicker one of the table; nothing is interpolated.</summary>
+    /// <summary>
+    /// The row for a sheet: its own thickness, or the next thicker one of the table; nothing is interpolated. Where the table has rows by number of plies and none is
+    /// said, the next row of each number is looked up, and the one of the greatest radius is taken.
+    /// </summary>
     /// <param name="series">The table.</param>
     /// <param name="thickness">Thickness of the sheet [length], more than 0 up to 200 mm.</param>
     /// <param name="grain">Which way the face grain runs.</param>
     /// <param name="condition">In what state the sheet is bent.</param>
-    /// <returns>The row; null where the sheet is thicker than the table goes or the table has no such condition.</returns>
-    /// <exception cref="ArgumentException">The thickness is outside its range or in an undefined unit, or a choice is undefined.</exception>
-    public static PublishedBendingRadius? For(BendingRadiusSeries series, Length thickness, BendGrain grain, BendCondition condition)
+    /// <param name="plies">Number of plies, 1 to 100; null where not known. Rows for any number of plies serve whatever is said.</param>
+    /// <returns>The row; null where the sheet is thicker than the table goes or the table has no such condition or number of plies.</returns>
+    /// <exception cref="ArgumentException">The thickness or the number of plies is outside its range, the thickness in an undefined unit, or a choice is undefined.</exception>
+    public static PublishedBendingRadius? For(BendingRadiusSeries series, Length thickness, BendGrain grain, BendCondition condition, int? plies = null)
     {
         Refuse(series is BendingRadiusSeries.SoftwoodPlywood or BendingRadiusSeries.AircraftPlywood, nameof(series), (int)series, "softwood or aircraft plywood");
         double sheet = Door.Millimetres(thickness, nameof(thickness), s_thickness, null);
         Refuse(grain is BendGrain.AroundTheCurve or BendGrain.AlongTheAxis, nameof(grain), (int)grain, "around the curve or along the axis");
         Refuse(condition is BendCondition.DryCold or BendCondition.HotSoaked, nameof(condition), (int)condition, "dry and cold or hot-soaked");
-        PublishedBendingRadius? found = null;
+        if (plies is { } number)
+        {
+            Door.Number(number, nameof(plies), s_plies, null);
+        }
+
+        List<PublishedBendingRadius> next = [];
         foreach (PublishedBendingRadius row in All)
         {
-            if (row.Series == series && row.Grain == grain && row.Condition == condition && Door.Millimetres(row.Thickness) >= sheet
-                && (found is null || Door.Millimetres(row.Thickness) < Door.Millimetres(found.Thickness)))
+            if (row.Series == series && row.Grain == grain && row.Condition == condition && Door.Millimetres(row.Thickness) >= sheet && (plies is null || row.Plies is null || row.Plies == plies))
             {
-                found = row;
+                int kind = next.FindIndex(other => other.Plies == row.Plies);
+                if (kind < 0)
+                {
+                    next.Add(row);
+                }
+                else if (Door.Millimetres(row.Thickness) < Door.Millimetres(next[kind].Thickness))
+                {
+                    next[kind] = row;
+                }
             }
         }
 
-        return found;
+        PublishedBendingRadius? greatest = null;
+        foreach (PublishedBendingRadius row in next)
+        {
+            greatest = greatest is null || Door.Millimetres(row.Radius) > Door.Millimetres(greatest.Radius) ? row : greatest;
+        }
+
+        return greatest;
     }
 
     /// <summary>Series, thickness, grain, condition and radius, invariant.</summary>

@@ -46,7 +46,10 @@ public sealed record BendCase
     /// <summary>What the sheet lies on. Default: strips at the rows.</summary>
     public SheetBacking Backing { get; init; }
 
-    /// <summary>Radius of the surface the other way, along the axis of the curve, -1 km to 1 km, not 0; null where straight. Needs <see cref="Girth"/> and <see cref="Width"/>.</summary>
+    /// <summary>
+    /// Radius of the surface the other way, along the axis of the curve: positive where hollow (more than the thickness), -1 km to 1 km, not 0; null where straight. Judged as a bend
+    /// of its own, with the sheet's figures of that direction where its table is known. Needs <see cref="Girth"/> and <see cref="Width"/>.
+    /// </summary>
     public Length? BowAlong { get; init; }
 
     /// <summary>Size of the sheet around the curve, 1 mm to 100 m; for double curvature.</summary>

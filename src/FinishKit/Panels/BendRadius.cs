@@ -79,10 +79,10 @@ public readonly struct BendRadius : IEquatable<BendRadius>
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Elastic radius, published radius where there is one, minimum radius and factor.</returns>
+    /// <returns>Elastic radius, published radius where there is one, minimum radius, factor and the worst severity as the number of its enumeration.</returns>
     public IReadOnlyList<Figure> Figures()
     {
-        List<Figure> figures = [new("elastic-radius", Door.Millimetres(Elastic), "mm"), new("minimum-radius", Door.Millimetres(Minimum), "mm"), new("bend-factor", Factor, string.Empty)];
+        List<Figure> figures = [new("elastic-radius", Door.Millimetres(Elastic), "mm"), new("minimum-radius", Door.Millimetres(Minimum), "mm"), new("bend-factor", Factor, string.Empty), PanelFindings.Worst(Findings)];
         if (Published is { } published)
         {
             figures.Insert(1, new Figure("published-radius", Door.Millimetres(published), "mm"));

@@ -7,21 +7,28 @@ namespace FinishKit;
 /// <remarks><see cref="PanelBend.Judge(BendCase)"/> makes one.</remarks>
 public sealed class BendVerdict
 {
+    private readonly PanelBendQuestions _questions;
     private readonly BendQuestion _question;
     private readonly BendNumbers _numbers;
+    private readonly BendNumbers? _along;
     private readonly DoubleBow _bow;
 
-    internal BendVerdict(BendCase panel, in BendQuestion question, in DoubleBow bow, ArcRows? rows, BendNumbers? otherGrain)
+    internal BendVerdict(BendCase panel, in PanelBendQuestions questions, ArcRows? rows)
     {
         Panel = panel;
-        _question = question;
-        _bow = bow;
+        _questions = questions;
+        BendQuestion question = _question = questions.Around;
+        _bow = questions.Bow;
         _numbers = question.Solve(default(Silent));
-        OtherGrainFollows = otherGrain is { } turned ? turned.Passes && bow.Passes : null;
+        _along = questions.Along?.Solve(default(Silent));
+        Follows = questions.Passes;
+        OtherGrainFollows = questions.TurnedPasses;
         List<Finding> findings = [];
-        PanelFindings.AddTooTight(panel.Sheet, question, _numbers, otherGrain, findings);
-        PanelFindings.AddDouble(bow, findings);
-        PanelFindings.AddRows(question, rows, panel.Backing, panel.Rows is null, findings);
+        PanelFindings.AddTooTight(panel.Sheet, question, _numbers, questions.Turned?.Solve(default(Silent)), OtherGrainFollows, findings);
+        PanelFindings.AddBow(questions, _along, findings);
+        PanelFindings.AddDouble(_bow, findings);
+        PanelFindings.AddRows(question, _numbers, rows, panel.Backing, findings);
+        PanelFindings.AddReach(questions.Reach, findings);
         PanelFindings.AddLimit(question.Limit, findings);
         PanelFindings.AddWorking(findings);
         Findings = Finding.GravestFirst(findings);
@@ -42,8 +49,11 @@ public sealed class BendVerdict
     /// <summary>What was asked.</summary>
     public BendCase Panel { get; }
 
-    /// <summary>Whether the sheet's most bent place is no tighter than <see cref="MinimumRadius"/> allows, dry, and double curvature is within its limit.</summary>
-    public bool Follows => _numbers.Passes && _bow.Passes;
+    /// <summary>
+    /// Whether the sheet's most bent place is no tighter than <see cref="MinimumRadius"/> allows, dry, around the curve and, with the figures of that direction, along its axis;
+    /// three rows at least hold it, within the reach of the formula; and double curvature is within its limit.
+    /// </summary>
+    public bool Follows { get; }
 
     /// <summary>Radius of the arc through the sheet's middle, without sign; null where the surface is flat.</summary>
     public Length? MiddleRadius => Mm(_numbers.Middle);
@@ -69,7 +79,13 @@ public sealed class BendVerdict
     /// <summary>Peak radius over minimum radius: at least 1 where it passes; null where the sheet stays straight.</summary>
     public double? Margin => double.IsNaN(_numbers.Margin) ? null : _numbers.Margin;
 
-    /// <summary>Where the sheet came from a table: whether it would follow with its grain turned; else null.</summary>
+    /// <summary>The tightest radius that the sheet takes along the axis of the curve, to its middle; null where the surface is straight that way.</summary>
+    public Length? BowPeakRadius => _along is { } along ? Mm(along.Peak) : null;
+
+    /// <summary>The radius that must not be undercut along the axis; null where the surface is straight that way.</summary>
+    public Length? BowMinimumRadius => _along is { } along ? Mm(along.Minimum) : null;
+
+    /// <summary>Where the sheet came from a table: whether it would follow with its grain turned, both ways; else null.</summary>
     public bool? OtherGrainFollows { get; }
 
     /// <summary>How much of what double curvature may take is taken; null where the surface is straight one way. Over 1 is refused.</summary>
@@ -80,8 +96,8 @@ public sealed class BendVerdict
 
     /// <summary>What a person should know about the verdict, gravest first.</summary>
     /// <remarks>
-    /// Codes: <c>panels-bend-too-tight</c>, <c>panels-double-curvature</c>, <c>panels-not-held</c>, <c>panels-bay-not-shallow</c>, <c>panels-bend-factor-low</c>,
-    /// <c>panels-rows-unknown</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>, <c>panels-cutting-dust</c>.
+    /// Codes: <c>panels-bend-too-tight</c>, <c>panels-bow-too-tight</c>, <c>panels-double-curvature</c>, <c>panels-not-held</c>, <c>panels-bay-too-long</c>, <c>panels-bow-figures</c>,
+    /// <c>panels-bay-not-shallow</c>, <c>panels-bend-factor-low</c>, <c>panels-rows-unknown</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>, <c>panels-cutting-dust</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
@@ -94,6 +110,7 @@ public sealed class BendVerdict
     {
         Recorder recorder = new();
         _question.Solve(recorder);
+        _questions.Along?.Solve(recorder);
         if (_bow.Asked)
         {
             _bow.Solve(recorder);
@@ -103,12 +120,13 @@ public sealed class BendVerdict
     }
 
     /// <summary>The verdict as flat figures.</summary>
-    /// <returns>Follows (1 or 0), minimum, elastic and published radius, curvature ratio, and radii and margin where the sheet is bent.</returns>
+    /// <returns>Follows (1 or 0), the worst severity as the number of its enumeration, minimum, elastic and published radius, curvature ratio, radii and margin where the sheet is bent, and the same along the axis where it bows.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures =
         [
             new("follows", Follows ? 1 : 0, string.Empty),
+            PanelFindings.Worst(Findings),
             new("minimum-radius", Door.Millimetres(MinimumRadius), "mm"),
             new("elastic-radius", Door.Millimetres(ElasticRadius), "mm"),
             new("curvature-ratio", CurvatureRatio, string.Empty),
@@ -117,6 +135,13 @@ public sealed class BendVerdict
         PanelFindings.AddFigure(figures, "middle-radius", _numbers.Middle, "mm");
         PanelFindings.AddFigure(figures, "peak-radius", _numbers.Peak, "mm");
         PanelFindings.AddFigure(figures, "margin", _numbers.Margin, string.Empty);
+        if (_along is { } along)
+        {
+            PanelFindings.AddFigure(figures, "bow-peak-radius", along.Peak, "mm");
+            PanelFindings.AddFigure(figures, "bow-minimum-radius", along.Minimum, "mm");
+            PanelFindings.AddFigure(figures, "bow-margin", along.Margin, string.Empty);
+        }
+
         if (_bow.Asked)
         {
             figures.Add(new Figure("double-curvature-share", _bow.Share, string.Empty));
@@ -131,7 +156,7 @@ public sealed class BendVerdict
     {
         string limit = $"{Print.MmUp(_numbers.Minimum)} ({PanelFindings.Words(_question.Limit)})";
         return double.IsNaN(_numbers.Peak)
-            ? $"{PanelFindings.SheetWords(Panel.Sheet)} stays straight; may be bent to {limit}"
+            ? $"{PanelFindings.SheetWords(Panel.Sheet)} stays straight{(Follows ? string.Empty : " and does not follow")}; may be bent to {limit}"
             : $"{PanelFindings.SheetWords(Panel.Sheet)} {(Follows ? "follows" : "does not follow")}: peaks at {Print.Mm(_numbers.Peak)}, may be bent to {limit}";
     }
 

@@ -28,15 +28,16 @@ public static class HoldDown
     /// <remarks>
     /// <para>Formula: three moments with supports displaced by s (L - s)/(2 R_m); pull per width = E t³/12 over R_m times the change of the moments' slope;
     /// peak radius = R_m over the greatest moment ratio. Three equal rows at a: pull 3 E I/(R a), ratio 1.5, stand-off a²/(27 R). A bulging
-    /// surface under the whole sheet: the edge pull F and its lift l²/(6 R), l = E I/(R F).</para>
+    /// surface under the whole sheet: the edge pull F and its lift l²/(6 R), l = E I/(R F); an edge d beyond the outer row stands off by d l/(2 R) + d²/(2 R) more.</para>
     /// <para>Validity: small rise. Against the exact elastic curve of three rows: at bays of 0.2 R the curvature is within 0.3% and the pull within 1.6%,
     /// at 0.4 R within 1% and 6.5%, low or high by how the edges bear. Rows lie on one true circle, hold both ways, and give by the hundredths
-    /// of a millimetre that the sheet needs along its girth. Backing between rows is not counted on a hollow surface.</para>
-    /// <para>Source: bend-hold-down, bend-stiffness, bend-edge-lift, bend-elastic (derived); default-bend-factor, default-edge-lift (default, judgement).</para>
+    /// of a millimetre that the sheet needs along its girth. Beyond 0.4 R the error is not known; a bay over R, or a girth over half a circle, is a problem. A hollow
+    /// surface behind the whole sheet is refused: what its fixings pull is not known.</para>
+    /// <para>Source: bend-hold-down, bend-stiffness, bend-edge-lift, bend-elastic (derived); default-bend-factor, default-bend-factor-allowable, default-edge-lift (default, judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="panel"/>, its sheet or its rows are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
-    /// <exception cref="ArgumentException">A value is not a number or in an undefined unit or of an undefined kind, or both edge pull and edge lift are given.</exception>
+    /// <exception cref="ArgumentException">A value is not a number or in an undefined unit or of an undefined kind, both edge pull and edge lift are given, or a hollow surface is behind the whole sheet.</exception>
     /// <example><code>
     /// BentSheet sheet = new(Mm(6), Pressure.FromMegapascals(5000), Pressure.FromMegapascals(30));
     /// HoldDownResult band = HoldDown.OnArc(new HoldDownCase(sheet, Mm(2003), BentSheet.EqualRows(Mm(400), 3), Mm(1000)));
@@ -71,7 +72,7 @@ public static class HoldDown
     /// <remarks>
     /// <para>Formula: for each number the greatest moment ratio k of equal rows; it passes where R_m/k is no less than the minimum radius. The girth cancels.</para>
     /// <para>Validity: as for rows on an arc. More rows are not always better: three peak at 1.5, four at 1.2, five at 1.286, many near 1.268.</para>
-    /// <para>Source: bend-hold-down, bend-elastic (derived); default-bend-factor (default, judgement).</para>
+    /// <para>Source: bend-hold-down, bend-elastic (derived); default-bend-factor, default-bend-factor-allowable (default, judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="sheet"/> is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -143,6 +144,12 @@ public static class HoldDown
             Door.Report(new InputProblem("panel.EdgeLift", "given besides EdgePull", "one of the two, or neither", isRange: false), problems);
         }
 
+        if (wall > 0 && panel.Backing == SheetBacking.AllOver)
+        {
+            // Tangent at each row, the sheet bears just beside it and pries on the fixings: how near decides the pull, and nobody knows it.
+            Door.Report(new InputProblem("panel.Backing", "AllOver on a hollow surface", "StripsAtRows there: what fixings pull against a surface close behind them is not known; PanelBend.Judge takes AllOver", isRange: false), problems);
+        }
+
         ArcRows? rows = positions is null ? null : new ArcRows(positions);
         return new HeldSheet(limit, wall, rows!, width, girth)
         {
@@ -189,6 +196,9 @@ internal readonly struct HeldSheet(in BendLimit limit, double wall, ArcRows rows
     /// <summary>Half the girth between the outer rows: from the crown to an edge.</summary>
     internal double Half => (Rows.Position(Rows.RowCount - 1) - Rows.Position(0)) / 2;
 
+    /// <summary>The longest bay, or what lifts at an edge of a bulging surface, and the girth, against the radius.</summary>
+    internal ArcReach Reach(in EdgeNumbers edge) => new(OnBulge ? edge.Length : Rows.LongestBay, double.IsNaN(Girth) ? Rows.End : Girth, Middle);
+
     internal double Middle => IsFlat ? double.NaN : Math.Abs(Wall) + ((Wall < 0 ? 1 : -1) * Limit.Thickness / 2);
 
     /// <summary>Pull per width at each edge of a sheet on a bulging surface, how far the edge lifts, the length that lifts, and the greatest curvature ratio.</summary>
@@ -215,7 +225,7 @@ internal readonly struct HeldSheet(in BendLimit limit, double wall, ArcRows rows
                 edgeLift = trace.Step("y_max", nameof(edgeLift), Math.Min(edgeLift, half * half / (2 * middle)), "mm", Sources.EdgeLift);
             }
 
-            return new EdgeNumbers(edgePull, edgeLift, liftedLength, edgeRatio);
+            return new EdgeNumbers(edgePull, edgeLift, liftedLength, edgeRatio, EdgeSlope(edgePull, liftedLength));
         }
 
         double pull = EdgePull, width = Width;
@@ -233,8 +243,12 @@ internal readonly struct HeldSheet(in BendLimit limit, double wall, ArcRows rows
             edgeRatio = trace.Step("k", nameof(edgeRatio), edgePull * half * middle / stiffness, string.Empty, Sources.EdgeLift);
         }
 
-        return new EdgeNumbers(edgePull, edgeLift, liftedLength, edgeRatio);
+        return new EdgeNumbers(edgePull, edgeLift, liftedLength, edgeRatio, EdgeSlope(edgePull, liftedLength));
     }
+
+    /// <summary>Slope off the arc at an edge row: the curvature missing, summed over what lifts.</summary>
+    private double EdgeSlope(double pull, double length) =>
+        length < Half ? length / (2 * Middle) : (Half / Middle) - (pull * Half * Half / (2 * Limit.Stiffness));
 
     /// <summary>The greatest pull and the furthest stand-off from what the three-moment equations gave.</summary>
     internal void ExplainRows<TTrace>(TTrace trace, int pullRow, BeamPlace off)
@@ -286,7 +300,7 @@ internal readonly struct HeldSheet(in BendLimit limit, double wall, ArcRows rows
 }
 
 /// <summary>What holds an edge on a bulging surface: pull per width, lift, the length that lifts, greatest curvature over that of the arc.</summary>
-internal readonly struct EdgeNumbers(double pull, double lift, double length, double ratio)
+internal readonly struct EdgeNumbers(double pull, double lift, double length, double ratio, double slope)
 {
     internal double Pull { get; } = pull;
 
@@ -295,4 +309,7 @@ internal readonly struct EdgeNumbers(double pull, double lift, double length, do
     internal double Length { get; } = length;
 
     internal double Ratio { get; } = ratio;
+
+    /// <summary>How far a free edge a distance beyond the row stands off: it goes straight on.</summary>
+    internal double Beyond(double distance, double middle) => Lift + (distance * slope) + (distance * distance / (2 * middle));
 }

@@ -53,7 +53,7 @@ public sealed record HoldDownCase
     /// <summary>Size of the sheet around the curve, up to 100 m, from the last row on; null: the sheet ends at its last row.</summary>
     public Length? Girth { get; init; }
 
-    /// <summary>What the sheet lies on. Default: strips at the rows.</summary>
+    /// <summary>What the sheet lies on. Default: strips at the rows. A hollow surface behind the whole sheet is refused: what fixings pull there is not known.</summary>
     public SheetBacking Backing { get; init; }
 
     /// <summary>Fixings in each row, 1 to 10,000; null where that is the question.</summary>

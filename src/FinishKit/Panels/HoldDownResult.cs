@@ -97,14 +97,17 @@ public sealed class HoldDownResult
     /// <summary>The radius that the sheet must not undercut, elastic or published, the greater.</summary>
     public Length MinimumRadius => Door.Millimetres(Grid.Snap(_numbers.Minimum));
 
-    /// <summary>Whether the peak radius is no less than the minimum radius.</summary>
-    public bool Follows => _numbers.Passes;
+    /// <summary>Whether the peak radius is no less than the minimum radius, and the rows hold the sheet to the arc within the reach of the formula.</summary>
+    public bool Follows => _numbers.Passes && !_held.Reach(_edge).IsOutside;
 
-    /// <summary>How far the sheet stands off the arc into the room at most: between rows, or at an edge on a bulging surface under the whole sheet.</summary>
+    /// <summary>How far the sheet stands off the arc into the room at most: between rows, or at an outer row on a bulging surface under the whole sheet. Beyond the outer rows see <see cref="EdgeOffArc"/>.</summary>
     public Length StandOff => Door.Millimetres(Grid.Snap(_held.OnBulge ? _edge.Lift : -_room.Value / Radius));
 
     /// <summary>Where that is, from the sheet's edge; null where it stands off nowhere.</summary>
     public Length? StandOffAt => _held.OnBulge ? (_edge.Lift > 0 ? Rows[0].Position : null) : At(_room);
+
+    /// <summary>How far an edge beyond an outer row leaves the arc, outward where the wall is hollow, into the room where it bulges; 0 where none is beyond.</summary>
+    public Length EdgeOffArc => Door.Millimetres(Grid.Snap(Math.Max(0, _overhang)));
 
     /// <summary>How far the sheet passes the arc toward the shell at most, between rows; needs that much room behind it.</summary>
     public Length PastArc => Door.Millimetres(Grid.Snap(_past.Value / Radius));
@@ -134,7 +137,7 @@ public sealed class HoldDownResult
 
     /// <summary>What a person should know about the answer, gravest first.</summary>
     /// <remarks>
-    /// Codes: <c>panels-bend-too-tight</c>, <c>panels-fixings-pull-out</c>, <c>panels-not-held</c>, <c>panels-past-arc</c>, <c>panels-overhang</c>,
+    /// Codes: <c>panels-bend-too-tight</c>, <c>panels-fixings-pull-out</c>, <c>panels-not-held</c>, <c>panels-bay-too-long</c>, <c>panels-past-arc</c>, <c>panels-overhang</c>,
     /// <c>panels-bay-not-shallow</c>, <c>panels-fixing-capacity-unknown</c>, <c>panels-springs-back</c>, <c>panels-bend-factor-low</c>, <c>panels-row-only-bears</c>,
     /// <c>panels-stands-off</c>, <c>panels-edge-lifts</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>, <c>panels-look-behind</c>, <c>panels-cutting-dust</c>.
     /// </remarks>
@@ -164,7 +167,7 @@ public sealed class HoldDownResult
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Follows (1 or 0), rows, rows that pull, greatest pull, curvature ratio, radii, stand-off and place, passing the arc, fixings.</returns>
+    /// <returns>Follows (1 or 0), the worst severity as the number of its enumeration, rows, rows that pull, greatest pull, curvature ratio, radii, stand-off, passing the arc, edge off the arc, fixings.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         int pulling = 0;
@@ -176,6 +179,7 @@ public sealed class HoldDownResult
         List<Figure> figures =
         [
             new("follows", Follows ? 1 : 0, string.Empty),
+            PanelFindings.Worst(Findings),
             new("rows", Rows.Count, string.Empty),
             new("rows-pulling", pulling, string.Empty),
             new("greatest-pull", Math.Max(0, Rows[_pullRow].Newtons), "N"),
@@ -183,6 +187,7 @@ public sealed class HoldDownResult
             new("minimum-radius", Door.Millimetres(MinimumRadius), "mm"),
             new("stand-off", Door.Millimetres(StandOff), "mm"),
             new("past-arc", Door.Millimetres(PastArc), "mm"),
+            new("edge-off-arc", Door.Millimetres(EdgeOffArc), "mm"),
         ];
         PanelFindings.AddFigure(figures, "middle-radius", _numbers.Middle, "mm");
         PanelFindings.AddFigure(figures, "peak-radius", _numbers.Peak, "mm");
@@ -216,14 +221,20 @@ public sealed class HoldDownResult
     }
 
     /// <summary>The greater of what runs past the arc beyond an outer row on a hollow surface, or lifts off a bulging one; 0 where nothing overhangs.</summary>
-    private static double Overhang(in HeldSheet held)
+    private double Overhang(in HeldSheet held)
     {
-        if (held.IsFlat || held.OnBulge)
+        if (held.IsFlat)
         {
             return 0;
         }
 
         double before = held.Rows.Position(0), after = double.IsNaN(held.Girth) ? 0 : held.Girth - held.Rows.Position(held.Rows.RowCount - 1);
+        if (held.OnBulge)
+        {
+            double beyond = Math.Max(before, after);
+            return beyond > 0 ? _edge.Beyond(beyond, held.Middle) : 0;
+        }
+
         return Math.Max(before > 0 ? held.Rows.Overhang(first: true, before) : 0, after > 0 ? held.Rows.Overhang(first: false, after) : 0) / held.Middle;
     }
 

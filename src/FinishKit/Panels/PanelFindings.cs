@@ -28,15 +28,20 @@ internal static class PanelFindings
         }
     }
 
-    internal static void AddTooTight(BentSheet sheet, in BendQuestion question, in BendNumbers numbers, BendNumbers? turned, List<Finding> findings)
+    /// <summary>The worst severity, as the number of its enumeration: what is left of the findings where only figures are kept.</summary>
+    internal static Figure Worst(IReadOnlyList<Finding> findings) => new("worst-severity", findings.Count == 0 ? 0 : (int)findings[0].Severity, string.Empty);
+
+    internal static void AddTooTight(BentSheet sheet, in BendQuestion question, in BendNumbers numbers, BendNumbers? turned, bool? turnedFollows, List<Finding> findings)
     {
-        if (numbers.Passes)
+        if (!numbers.IsTooTight)
         {
             return;
         }
 
         string other = turned is { } grain
-            ? grain.Passes ? $" With its face grain turned it follows: then {Print.MmUp(grain.Minimum)} is allowed." : $" With its face grain turned {Print.MmUp(grain.Minimum)} is allowed: it does not follow either way."
+            ? turnedFollows == true ? $" With its face grain turned it follows: then {Print.MmUp(grain.Minimum)} is allowed."
+            : grain.Passes ? $" With its face grain turned {Print.MmUp(grain.Minimum)} is allowed around the curve, but it does not follow then either."
+            : $" With its face grain turned {Print.MmUp(grain.Minimum)} is allowed: it does not follow either way."
             : string.Empty;
         findings.Add(new Finding(
             TooTight,
@@ -93,6 +98,47 @@ internal static class PanelFindings
         "Cutting and drilling plywood makes fine dust of wood and glue: extract it at the tool and wear a mask.",
         []));
 
+    /// <summary>The bend along the axis of the curve: too tight, or judged by the figures of the wrong direction for want of others.</summary>
+    internal static void AddBow(in PanelBendQuestions questions, BendNumbers? numbers, List<Finding> findings)
+    {
+        if (questions.Along is not { } along || numbers is not { } bent)
+        {
+            return;
+        }
+
+        if (bent.IsTooTight)
+        {
+            findings.Add(new Finding(
+                "panels-bow-too-tight",
+                Severity.Problem,
+                $"Along the axis of the curve the sheet is bent to {Print.Mm(bent.Peak)} at its tightest ({Print.Round(along.Ratio, 3)} times the curvature of {Surface(along.Wall)}); that way {Print.MmUp(bent.Minimum)} is allowed ({Words(along.Limit)}).",
+                [new("peak-radius", bent.Peak, "mm"), new("minimum-radius", bent.Minimum, "mm"), new("curvature-ratio", along.Ratio, string.Empty), new("margin", bent.Margin, string.Empty)],
+                Sources.BendElastic));
+        }
+
+        if (!questions.AlongIsKnown)
+        {
+            findings.Add(new Finding(
+                "panels-bow-figures",
+                Severity.Caution,
+                $"Stiffness and strength along the axis of the curve are not known: those around it stand for them, and so for the {Print.MmUp(bent.Minimum)} allowed that way. The grain may make them very different; take a sheet that carries both.",
+                [new("bow-minimum-radius", bent.Minimum, "mm")],
+                Sources.BendElastic));
+        }
+    }
+
+    internal static void AddReach(in ArcReach reach, List<Finding> findings)
+    {
+        if (reach.IsOutside)
+        {
+            findings.Add(new Finding("panels-bay-too-long", Severity.Problem, reach.Message, reach.Values, Sources.HoldDownRows));
+        }
+        else if (reach.IsNotShallow)
+        {
+            findings.Add(new Finding("panels-bay-not-shallow", Severity.Caution, reach.Message, reach.Values, Sources.HoldDownRows));
+        }
+    }
+
     internal static void AddDouble(in DoubleBow bow, List<Finding> findings)
     {
         if (bow.Passes)
@@ -108,15 +154,21 @@ internal static class PanelFindings
             Sources.DoubleCurvature));
     }
 
-    /// <summary>What the rows leave open: too few, unknown, or too far apart for the formula.</summary>
-    internal static void AddRows(in BendQuestion question, ArcRows? rows, SheetBacking backing, bool unknown, List<Finding> findings)
+    /// <summary>What the rows leave open: too few, or unknown.</summary>
+    internal static void AddRows(in BendQuestion question, in BendNumbers numbers, ArcRows? rows, SheetBacking backing, List<Finding> findings)
     {
-        if (question.IsFlat || (question.Bulges && backing == SheetBacking.AllOver))
+        bool liesOnBulge = question.Bulges && backing == SheetBacking.AllOver;
+        if (!numbers.IsHeld)
         {
-            return;
+            findings.Add(new Finding(
+                "panels-not-held",
+                Severity.Problem,
+                liesOnBulge ? $"Nothing pulls the edges: the sheet stays straight on the crown of {Surface(question.Wall)}."
+                    : $"Two rows leave the sheet straight between them: it is not held to {Surface(question.Wall)}. Three rows are the least.",
+                [new("rows", rows?.RowCount ?? 0, string.Empty)],
+                liesOnBulge ? Sources.EdgeLift : Sources.HoldDownRows));
         }
-
-        if (unknown || rows is null)
+        else if (rows is null && !question.IsFlat && !liesOnBulge)
         {
             findings.Add(new Finding(
                 "panels-rows-unknown",
@@ -124,36 +176,16 @@ internal static class PanelFindings
                 $"No rows of fixings were given: the sheet is taken to bend {Print.Number(ArcRows.WorstRatio)} times as much as the arc, the worst that any rows do. Give the rows for less.",
                 [new("curvature-ratio", ArcRows.WorstRatio, string.Empty)],
                 Sources.WorstRows));
-            return;
-        }
-
-        if (rows.RowCount == 2)
-        {
-            findings.Add(new Finding(
-                "panels-not-held",
-                Severity.Caution,
-                $"Two rows leave the sheet straight between them: it is not held to {Surface(question.Wall)}. Three rows are the least.",
-                [new("rows", 2, string.Empty)],
-                Sources.HoldDownRows));
-        }
-
-        double share = rows.LongestBay / question.Solve(default(Silent)).Middle;
-        if (share > ArcRows.GreatestShare + 1e-9)
-        {
-            findings.Add(new Finding(
-                "panels-bay-not-shallow",
-                Severity.Caution,
-                $"A bay of {Print.Mm(rows.LongestBay)} is {Print.Round(share, 3)} of the radius: over 0.4 the small-rise formula is off by more than 1% in curvature and 6% in pull.",
-                [new("longest-bay", rows.LongestBay, "mm"), new("bay-over-radius", share, string.Empty)],
-                Sources.HoldDownRows));
         }
     }
 
     internal static IReadOnlyList<Finding> OfHoldDown(HoldDownResult result, in HeldSheet held, in BendQuestion question, in BendNumbers numbers, in EdgeNumbers edge, double overhang)
     {
         List<Finding> findings = [];
-        AddTooTight(result.Panel.Sheet, question, numbers, PanelBend.Turned(result.Panel.Sheet, question)?.Solve(default(Silent)), findings);
-        AddRows(question, held.Rows, held.Backing, unknown: false, findings);
+        BendNumbers? turned = PanelBend.Turned(result.Panel.Sheet, question)?.Solve(default(Silent));
+        AddTooTight(result.Panel.Sheet, question, numbers, turned, turned?.Passes == true && !held.Reach(edge).IsOutside, findings);
+        AddRows(question, numbers, held.Rows, held.Backing, findings);
+        AddReach(held.Reach(edge), findings);
         AddFixings(result, held, findings);
         AddStandOff(result, overhang, findings);
         if (held.OnBulge)

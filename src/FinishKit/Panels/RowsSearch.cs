@@ -33,7 +33,7 @@ public sealed class RowsSearch
 
         _shown = best;
         List<Finding> findings = [];
-        PanelFindings.AddTooTight(sheet, best.Question, best.Numbers, null, findings);
+        PanelFindings.AddTooTight(sheet, best.Question, best.Numbers, null, null, findings);
         PanelFindings.AddLimit(limit, findings);
         Findings = Finding.GravestFirst(findings);
         DefaultsUsed = limit.FactorIsDefault ? [limit.DefaultFactorUsed] : [];
@@ -71,10 +71,10 @@ public sealed class RowsSearch
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Rows where some will do; minimum radius, curvature ratio and peak radius of that number, or of the best there is.</returns>
+    /// <returns>The worst severity as the number of its enumeration; rows where some will do; minimum radius, curvature ratio and peak radius of that number, or of the best there is.</returns>
     public IReadOnlyList<Figure> Figures()
     {
-        List<Figure> figures = [new("minimum-radius", Door.Millimetres(MinimumRadius), "mm"), new("curvature-ratio", _shown.CurvatureRatio, string.Empty)];
+        List<Figure> figures = [PanelFindings.Worst(Findings), new("minimum-radius", Door.Millimetres(MinimumRadius), "mm"), new("curvature-ratio", _shown.CurvatureRatio, string.Empty)];
         PanelFindings.AddFigure(figures, "peak-radius", _shown.Numbers.Peak, "mm");
         PanelFindings.AddFigure(figures, "rows", Rows ?? double.NaN, string.Empty);
         return figures;

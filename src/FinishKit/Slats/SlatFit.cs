@@ -82,12 +82,30 @@ public readonly struct SlatFit : IEquatable<SlatFit>
         get
         {
             // The thickness at which the gap at the face is just 0.
-            double thickness = _gapAtBack / (2 * Math.Sin(_numbers.Turn / 2));
+            double thickness = Grid.Snap(_gapAtBack / (2 * Math.Sin(_numbers.Turn / 2)));
+            List<Figure> values = [new("gap-at-face", FaceGap, "mm"), new("gap-at-back", _gapAtBack, "mm")];
+            string thinner = string.Empty, bevelled = string.Empty;
+            if (thickness > 0)
+            {
+                thinner = $"slats thinner than {Print.Mm(thickness)} stay open";
+                values.Add(new Figure("closing-thickness", thickness, "mm"));
+            }
+
+            if (BevelledFaceWidth is not null)
+            {
+                double angle = Door.Degrees(Bevel);
+                bevelled = $"a bevel of {Print.Round(angle, 2)} degrees on each edge keeps the gap at the back all through";
+                values.Add(new Figure("bevel", angle, "deg"));
+            }
+
+            string cure = thinner.Length > 0 && bevelled.Length > 0 ? $"{thinner}, or {bevelled}"
+                : thinner.Length + bevelled.Length > 0 ? thinner + bevelled
+                : "neither thinner slats nor a bevel help; leave a gap at the back";
             return new Finding(
                 "slats-face-closed",
                 Severity.Problem,
-                $"On a hollow of radius {Print.Mm(_radius)} slats of {Print.Mm(_slatWidth)} x {Print.Mm(_slatThickness)} with {Print.Mm(_gapAtBack)} at the back close at the face ({Print.Mm(FaceGap)}): slats thinner than {Print.Mm(thickness)} stay open, or a bevel of {Print.Round(Bevel.Value * (180 / Math.PI), 2)} degrees on each edge.",
-                [new("gap-at-face", FaceGap, "mm"), new("gap-at-back", _gapAtBack, "mm"), new("closing-thickness", Grid.Snap(thickness), "mm"), new("bevel", Door.Degrees(Bevel), "deg")],
+                $"On a hollow of radius {Print.Mm(_radius)} slats of {Print.Mm(_slatWidth)} x {Print.Mm(_slatThickness)} with {Print.Mm(_gapAtBack)} at the back close at the face ({Print.Mm(FaceGap)}): {cure}.",
+                [.. values],
                 Sources.SlatsOnCurve);
         }
     }

@@ -24,6 +24,8 @@ public sealed class BadInputTable
         ["FastenerLength.LeastDriveAngle(FastenerJob job, Length fastener)"] = "FastenerLength.Check(FastenerJob job, Length fastener)",
         ["FastenerLength.Evaluate(FastenerJob job, Length fastener)"] = "FastenerLength.Check(FastenerJob job, Length fastener)",
         ["Measure.ParseLength(String text)"] = "Measure.CheckLength(String text)",
+        ["CircleFit.Through(IReadOnlyList<MeasuredPoint> points)"] = "CircleFit.Check(IReadOnlyList<MeasuredPoint> points)",
+        ["BentStrip.Judge(BentStripCase strip)"] = "BentStrip.Check(BentStripCase strip)",
 
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",

@@ -160,6 +160,11 @@ internal static class Samples
                     {
                         HoldDownCase held = new(sheet, radius, at, Mm(1200.5)) { Girth = Mm(2200) };
                         yield return ($"held {held}", HoldDown.OnArc(held));
+                        if (radius is { Millimeters: > 0 })
+                        {
+                            continue;
+                        }
+
                         yield return ($"held all over {held}", HoldDown.OnArc(held with { Backing = SheetBacking.AllOver, FixingsPerRow = 2, FixingCapacity = Force.FromNewtons(10.5) }));
                         yield return ($"held by a pull {held}", HoldDown.OnArc(held with { Backing = SheetBacking.AllOver, EdgePull = Force.FromNewtons(55.5), FixingCapacity = Force.FromNewtons(1e-6) }));
                     }
@@ -173,6 +178,8 @@ internal static class Samples
             {
                 BentStripCase strip = new(ply, radius, at) { Alternatives = [ply, thin, SheetGoods.Birch15] };
                 yield return ($"strip {strip}", BentStrip.Judge(strip));
+                yield return ($"strip with fixings {strip}", BentStrip.Judge(strip with { FixingsPerPlace = 2, FixingCapacity = Force.FromNewtons(5.5) }));
+                yield return ($"strip with weak fixings {strip}", BentStrip.Judge(strip with { FixingCapacity = Force.FromNewtons(1e-6) }));
                 yield return ($"strip by default {strip}", BentStrip.Judge(strip with { Alternatives = null, Grain = BendGrain.AlongTheAxis, Factor = 1.4, Width = Mm(62.5) }));
             }
         }

@@ -120,15 +120,78 @@ public sealed class BentStripTests
         Assert.Null(straight.PeakRadius);
         Assert.Equal(0, straight.GreatestPull.Newtons);
         Assert.Null(two.PeakRadius);
-        Assert.Contains(two.Findings, static finding => finding.Code == "furring-strip-not-held");
+        Assert.Equal(("furring-strip-not-held", Severity.Problem), (two.Findings[0].Code, two.Findings[0].Severity));
+        Assert.True(!two.Follows && two.HasProblem);
+        Assert.Empty(two.Remedies);
         Assert.DoesNotContain(straight.Findings, static finding => finding.Severity > Severity.Note);
+    }
+
+    /// <summary>R 3818 less half of 9.2 is 3813.4: a bay of that is the last, and π times it, 11,980, the last girth. Other sheets do not help.</summary>
+    [Fact]
+    public void Bays_over_the_radius_and_strips_over_half_a_circle_are_refused()
+    {
+        BentStripResult wide = Of(0, 3814, 7628), half = Of([.. Enumerable.Range(0, 13).Select(static i => i * 1000.0)]);
+        foreach (BentStripResult result in new[] { wide, half })
+        {
+            Assert.True(!result.Follows && result.HasProblem);
+            Assert.Equal("furring-strip-bay-too-long", result.Findings[0].Code);
+            Assert.Empty(result.Remedies);
+        }
+
+        Assert.True(Of(0, 3813, 7626).Follows);
+        Assert.Contains(Of(0, 3813, 7626).Findings, static finding => finding.Code == "furring-strip-bay-not-shallow" && finding.Message.Contains("not known", StringComparison.Ordinal));
+        Assert.True(Of([.. Enumerable.Range(0, 12).Select(static i => i * 1000.0)]).Follows);
+
+        static BentStripResult Of(params double[] rows) => BentStrip.Judge(new BentStripCase(s_ply9, Mm(3818), [.. rows.Select(static row => Mm(row))]));
+    }
+
+    /// <summary>30.70 N at the middle: fixings of 10 N take 4; three hold 30 and are too few; of 30.7 N less a little it takes 2.</summary>
+    [Fact]
+    public void Fixings_are_held_against_the_pull()
+    {
+        BentStripCase strip = new(s_ply9, Mm(3818), s_rows);
+        BentStripResult unknown = BentStrip.Judge(strip), asked = BentStrip.Judge(strip with { FixingCapacity = Force.FromNewtons(10) });
+        BentStripResult three = BentStrip.Judge(strip with { FixingCapacity = Force.FromNewtons(10), FixingsPerPlace = 3 }), four = BentStrip.Judge(three.Strip with { FixingsPerPlace = 4 });
+        Assert.Contains(unknown.Findings, static finding => finding is { Code: "furring-strip-fixing-capacity-unknown", Severity: Severity.Caution });
+        Assert.Null(unknown.FixingsNeededPerPlace);
+        Assert.Equal((4, 4, 0), (asked.FixingsNeededPerPlace, asked.Rows[1].FixingsNeeded, asked.Rows[0].FixingsNeeded));
+        Assert.DoesNotContain(asked.Findings, static finding => finding.Code is "furring-strip-fixing-capacity-unknown" or "furring-strip-fixings-pull-out");
+        Assert.Equal(("furring-strip-fixings-pull-out", Severity.Problem), (three.Findings[0].Code, three.Findings[0].Severity));
+        Assert.True(three.HasProblem && three.Follows);
+        Assert.False(four.HasProblem);
+        Assert.Equal(four.GreatestPull.Newtons / 4, four.Rows[1].PullPerFixing!.Value.Newtons, 1e-9);
+        Assert.True(BentStrip.Judge(strip with { FixingCapacity = Force.FromNewtons(1e-6) }).HasProblem);
+        Assert.Equal(0, BentStrip.Judge(strip with { BowRadius = null }).FixingsNeededPerPlace);
+        Assert.Equal(["strip.FixingsPerPlace", "strip.FixingCapacity"], BentStrip.Check(strip with { FixingsPerPlace = 0, FixingCapacity = Force.FromNewtons(0) }).Select(static problem => problem.Parameter));
+        Assert.NotEqual(strip, asked.Strip);
+    }
+
+    [Fact]
+    public void Cases_with_the_same_alternatives_are_equal()
+    {
+        BentStripCase one = new(s_ply15, Mm(3818), s_rows) { Alternatives = [s_ply6, s_ply9] }, same = one with { Alternatives = new List<SheetGoods> { s_ply6, s_ply9 } };
+        Assert.Equal(one, same);
+        Assert.Equal(one.GetHashCode(), same.GetHashCode());
+        Assert.NotEqual(one, one with { Alternatives = [s_ply9, s_ply6] });
+        Assert.NotEqual(one, one with { Alternatives = [s_ply6] });
+        Assert.NotEqual(one, one with { Alternatives = null });
+    }
+
+    [Fact]
+    public void Figures_carry_the_worst_severity()
+    {
+        Assert.Equal(2, Worst(new BentStripCase(s_ply15, Mm(3818), s_rows)));
+        Assert.Equal(1, Worst(new BentStripCase(s_ply9, Mm(3818), s_rows)));
+        Assert.Equal(0, Worst(new BentStripCase(s_ply9, null, s_rows)));
+
+        static double Worst(BentStripCase strip) => BentStrip.Judge(strip).Figures().Single(static figure => figure.Name == "worst-severity").Value;
     }
 
     [Fact]
     public void A_sheet_without_bending_figures_is_refused()
     {
         SheetGoods bare = new("bare", Mm(15), Mm(15), "bare");
-        Assert.Equal("strip.Sheet.Bending", Assert.Single(BentStrip.CheckJudge(new BentStripCase(bare, Mm(3818), s_rows))).Parameter);
+        Assert.Equal("strip.Sheet.Bending", Assert.Single(BentStrip.Check(new BentStripCase(bare, Mm(3818), s_rows))).Parameter);
         Assert.Equal("sheet.Bending", Assert.Throws<ArgumentNullException>(() => BentSheet.Of(bare, BendGrain.AlongTheAxis)).ParamName);
     }
 

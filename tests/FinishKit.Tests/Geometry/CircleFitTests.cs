@@ -201,7 +201,7 @@ public sealed class CircleFitTests
         Assert.Equal("points", Assert.Throws<ArgumentOutOfRangeException>(() => CircleFit.Through([a, b, a, b, b])).ParamName);
         Assert.Equal("points[1].Offset", Assert.Throws<ArgumentOutOfRangeException>(() => CircleFit.Through([a, new(Mm(0), Mm(1e6 + 1)), c])).ParamName);
         Assert.Equal("points[2].Along", Assert.Throws<ArgumentException>(() => CircleFit.Through([a, b, new(new Length(1, (LengthUnit)999), Mm(0))])).ParamName);
-        Assert.Equal(2, CircleFit.CheckThrough([new(Mm(2e6), Mm(-2e6)), b, c]).Count);
+        Assert.Equal(2, CircleFit.Check([new(Mm(2e6), Mm(-2e6)), b, c]).Count);
         Assert.NotNull(CircleFit.Through([a, b, c, b, b]).Radius); // doubles count twice, and are no trouble
         Assert.NotNull(CircleFit.Through([new(Mm(-1e6), Mm(1e6)), new(Mm(1e6), Mm(1e6)), new(Mm(0), Mm(-1e6))]).Radius);
         Assert.NotNull(CircleFit.Through([.. OnCircle(700, 90, 100, 0, 1000)]).Radius);

@@ -139,7 +139,7 @@ public sealed class PlywoodDirectionTests
             && r.Plies == (row["plies"].Length == 0 ? null : (int)row.Number("plies")));
         Assert.Equal(expected, found.Radius.Millimeters, 1e-9);
         Assert.Equal(SourceReading.Copy, found.Source.Reading);
-        Assert.Same(found, PublishedBendingRadius.For(found.Series, found.Thickness, found.Grain, found.Condition));
+        Assert.Same(found, PublishedBendingRadius.For(found.Series, found.Thickness, found.Grain, found.Condition, found.Plies));
         Assert.Equal(softwood ? row["thickness_nominal"] : row["thickness_nominal"][..^3], softwood ? FormatInches(found.Thickness).Replace(" in", string.Empty, StringComparison.Ordinal).Trim('"') : found.Thickness.Inches.ToString("0.000", CultureInfo.InvariantCulture));
     }
 
@@ -163,8 +163,8 @@ public sealed class PlywoodDirectionTests
     public void B10_aircraft_plywood_of_an_eighth()
     {
         Assert.Equal("12.0 / 7.1", ReferenceTable.CheckValue("B10")["expected"]); // CONFIRMED, engineersedge.com
-        Assert.Equal(12.0 * 25.4, PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(0.125), BendGrain.AroundTheCurve, BendCondition.DryCold)!.Radius.Millimeters, 1e-9);
-        Assert.Equal(7.1 * 25.4, PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(0.125), BendGrain.AlongTheAxis, BendCondition.DryCold)!.Radius.Millimeters, 1e-9);
+        Assert.Equal(12.0 * 25.4, PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(0.125), BendGrain.AroundTheCurve, BendCondition.DryCold, 3)!.Radius.Millimeters, 1e-9);
+        Assert.Equal(7.1 * 25.4, PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(0.125), BendGrain.AlongTheAxis, BendCondition.DryCold, 3)!.Radius.Millimeters, 1e-9);
     }
 
     [Fact]
@@ -174,12 +174,29 @@ public sealed class PlywoodDirectionTests
         Assert.Equal(6 * 304.8, PublishedBendingRadius.For(BendingRadiusSeries.SoftwoodPlywood, Mm(12.7), BendGrain.AlongTheAxis, BendCondition.DryCold)!.Radius.Millimeters, 1e-9);
         Assert.Null(PublishedBendingRadius.For(BendingRadiusSeries.SoftwoodPlywood, Mm(19.050001), BendGrain.AlongTheAxis, BendCondition.DryCold));
         Assert.Null(PublishedBendingRadius.For(BendingRadiusSeries.SoftwoodPlywood, Mm(6), BendGrain.AlongTheAxis, BendCondition.HotSoaked));
-        Assert.Equal(17 * 25.4, PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(0.156), BendGrain.AroundTheCurve, BendCondition.DryCold)!.Radius.Millimeters, 1e-9); // the 5-ply row, 0.160 in
+        Assert.Equal(17 * 25.4, PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(0.156), BendGrain.AroundTheCurve, BendCondition.DryCold, 5)!.Radius.Millimeters, 1e-9); // the 5-ply row, 0.160 in
+    }
+
+    /// <summary>AC 43.13-1B by its rows: for 0.180 in the next of 3 plies is 0.185 in with 20 in, the next of 5 plies 0.190 in with 21 in; over 0.185 in there are 5 plies only.</summary>
+    [Theory]
+    [InlineData(0.180, 3, 20.0)]
+    [InlineData(0.180, 5, 21.0)]
+    [InlineData(0.180, null, 21.0)]
+    [InlineData(0.156, null, 20.0)]
+    [InlineData(0.200, null, 27.0)]
+    [InlineData(0.200, 3, null)]
+    [InlineData(0.180, 7, null)]
+    public void Rows_are_not_mixed_over_numbers_of_plies(double inches, int? plies, double? radius)
+    {
+        PublishedBendingRadius? row = PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(inches), BendGrain.AroundTheCurve, BendCondition.DryCold, plies);
+        Assert.Equal(radius, row?.Radius.Inches is { } found ? System.Math.Round(found, 9) : null);
+        Assert.Equal(24 * 25.4, PublishedBendingRadius.For(BendingRadiusSeries.SoftwoodPlywood, Mm(6), BendGrain.AlongTheAxis, BendCondition.DryCold, 3)!.Radius.Millimeters, 1e-9);
+        Assert.Equal("plies", Assert.Throws<System.ArgumentOutOfRangeException>(static () => PublishedBendingRadius.For(BendingRadiusSeries.AircraftPlywood, Inch(0.1), BendGrain.AlongTheAxis, BendCondition.DryCold, 0)).ParamName);
     }
 
     [Fact]
     public void The_stiff_way_wants_the_greater_radius() => Assert.All(PublishedBendingRadius.All.Where(r => r.Grain == BendGrain.AroundTheCurve), stiff => Assert.True(
-        stiff.Radius.Millimeters > PublishedBendingRadius.For(stiff.Series, stiff.Thickness, BendGrain.AlongTheAxis, stiff.Condition)!.Radius.Millimeters));
+        stiff.Radius.Millimeters > PublishedBendingRadius.For(stiff.Series, stiff.Thickness, BendGrain.AlongTheAxis, stiff.Condition, stiff.Plies)!.Radius.Millimeters));
 
     private static IReadOnlyDictionary<string, string> BirchRow(string nominal) => ReferenceTable.Read("tables-plywood-finnish-birch.csv").Single(row => row["nominal_mm"] == nominal);
 }

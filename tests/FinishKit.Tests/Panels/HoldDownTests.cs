@@ -207,6 +207,67 @@ public sealed class HoldDownTests
         static double Off(HoldDownResult result) => result.Findings.Single(static finding => finding.Code == "panels-overhang").Values[0].Value;
     }
 
+    /// <summary>
+    /// A hollow surface behind the whole sheet keeps its slope at a row, so that the sheet bears just beside it and pries on the fixings: by how much depends on how near.
+    /// </summary>
+    [Fact]
+    public void What_fixings_pull_on_a_hollow_surface_behind_the_whole_sheet_is_not_answered()
+    {
+        HoldDownCase panel = new(s_sheet, Mm(2003), BentSheet.EqualRows(Mm(600), 4), Mm(500)) { Backing = SheetBacking.AllOver };
+        Assert.Equal("panel.Backing", Assert.Throws<ArgumentException>(() => HoldDown.OnArc(panel)).ParamName);
+        Assert.Equal("panel.Backing", Assert.Single(HoldDown.CheckOnArc(panel)).Parameter);
+        Assert.Empty(HoldDown.CheckOnArc(panel with { WallRadius = Mm(-2003) }));
+        Assert.Empty(HoldDown.CheckOnArc(panel with { WallRadius = null }));
+    }
+
+    /// <summary>
+    /// R 1003 at the middle, half the girth between the outer rows 100, a lift of 0.5 there: l = sqrt(6 · 1003 · 0.5) = 54.854, the slope off the arc at the row l/(2 · 1003). The edge,
+    /// 100 further: 0.5 + 100 · 54.854/2006 + 100²/2006 = 0.5 + 2.7345 + 4.9850 = 8.2195.
+    /// </summary>
+    [Fact]
+    public void An_edge_beyond_the_last_row_stands_off_a_bulging_surface_too()
+    {
+        HoldDownCase panel = new(s_sheet, Mm(-1000), [Mm(100), Mm(200), Mm(300)], Mm(500)) { Backing = SheetBacking.AllOver, Girth = Mm(400) };
+        double length = Math.Sqrt(6 * 1003 * 0.5);
+        Assert.Equal(0.5 + (100 * length / 2006) + (10_000.0 / 2006), Off(panel), 1e-9);
+        Assert.Equal(8.2195, Off(panel), 0.0001);
+
+        // A faint pull leaves the halves as cantilevers: F 0.02 N/mm, slope 100/1003 - 0.02 · 100²/(2 · 90,000), lift 100²/2006 - 0.02 · 100³/(3 · 90,000).
+        double slope = (100.0 / 1003) - (0.02 * 10_000 / 180_000), lift = (10_000.0 / 2006) - (0.02 * 1e6 / 270_000);
+        Assert.Equal(lift + (100 * slope) + (10_000.0 / 2006), Off(panel with { EdgePull = Force.FromNewtons(10) }), 1e-9);
+        Assert.DoesNotContain(HoldDown.OnArc(panel with { Rows = BentSheet.EqualRows(Mm(400), 3) }).Findings, static finding => finding.Code == "panels-overhang");
+
+        static double Off(HoldDownCase panel) => HoldDown.OnArc(panel).Findings.Single(static finding => finding.Code == "panels-overhang").Values[0].Value;
+    }
+
+    [Fact]
+    public void Figures_carry_the_worst_severity_and_the_edge()
+    {
+        Assert.Equal(2, Worst(On(0, 400).Figures()));
+        Assert.Equal(1, Worst(On(0, 200, 400).Figures()));
+        Assert.Equal(0, Worst(HoldDown.OnArc(new HoldDownCase(s_sheet, null, BentSheet.EqualRows(Mm(400), 3), Mm(500))).Figures()));
+        Assert.Equal((0, 1), (Worst(PanelBend.MinimumRadius(s_sheet).Figures()), Worst(PanelBend.MinimumRadius(s_sheet with { Factor = 1 }).Figures())));
+        Assert.Equal((0, 2), (Worst(HoldDown.LeastEqualRows(s_sheet, Mm(2003)).Figures()), Worst(HoldDown.LeastEqualRows(s_sheet, Mm(500)).Figures())));
+        Assert.Equal(1, Worst(PanelBend.Judge(new BendCase(s_sheet with { Factor = 1 }, Mm(2003))).Figures()));
+        HoldDownResult over = On(100, 300, 500);
+        Assert.Equal(5, over.EdgeOffArc.Millimeters, 1e-6);
+        Assert.Equal(over.EdgeOffArc.Millimeters, over.Figures().Single(static figure => figure.Name == "edge-off-arc").Value);
+        Assert.Equal(0, On(0, 200, 400).EdgeOffArc.Millimeters);
+
+        static double Worst(IReadOnlyList<Figure> figures) => figures.Single(static figure => figure.Name == "worst-severity").Value;
+    }
+
+    [Fact]
+    public void Two_rows_and_wide_bays_hold_nothing_to_an_arc()
+    {
+        HoldDownResult two = On(0, 400), wide = On(0, 2001, 4002), half = On(0, 400, 800, 1200, 1600, 2000, 2400, 2800, 3200, 3600, 4000, 4400, 4800, 5200, 5600, 6000, 6284);
+        Assert.Equal(("panels-not-held", Severity.Problem), (two.Findings[0].Code, two.Findings[0].Severity));
+        Assert.Equal("panels-bay-too-long", wide.Findings[0].Code);
+        Assert.Equal("panels-bay-too-long", half.Findings[0].Code); // π · 2000 = 6283.2
+        Assert.All(new[] { two, wide, half }, static result => Assert.True(!result.Follows && result.HasProblem));
+        Assert.True(On(0, 2000, 4000).Follows);
+    }
+
     [Fact]
     public void A_bay_over_two_fifths_of_the_radius_is_outside_the_formula()
     {

@@ -161,20 +161,20 @@ public sealed class PanelBendTests
     }
 
     /// <summary>
-    /// The demo van's band bows along too, R 57,800: over 352 mm it rises 7 around and 0.268 along: 1.87 of 10.24 mm². The same on R 5000 along: 6.99 · 3.10 = 21.7
-    /// of 10.24 is 2.1 times too much.
+    /// The demo van's band bows along too, R 57,800: over 352 mm it rises 7 around and 0.268 along: 1.87 of 10.24 mm², 0.183; the stretch takes 1.027 of 5.09 MPa, 0.202, by the figures with the grain. The same on R 5000 along: 6.99 · 3.10 = 21.7
+    /// of 10.24 is 2.1 times too much; the stretch, 11.87 of 5.09 MPa, 2.33 times.
     /// </summary>
     [Fact]
     public void Double_curvature_is_refused_beyond_the_limit_and_says_why()
     {
         BendCase band = new(BentSheet.Of(s_ply6, BendGrain.AlongTheAxis), Mm(2216)) { Rows = BentSheet.EqualRows(Mm(352), 3), BowAlong = Mm(57_800), Girth = Mm(352), Width = Mm(1200) };
         BendVerdict faint = PanelBend.Judge(band), strong = PanelBend.Judge(band with { BowAlong = Mm(-5000) }), none = PanelBend.Judge(band with { BowAlong = null });
-        Assert.Equal(352.0 * 352 / (8 * 2216) * 352 * 352 / (8 * 57_800) / (6.4 * 6.4 / 4), faint.DoubleCurvatureShare!.Value, 1e-9);
-        Assert.Equal(0.183, faint.DoubleCurvatureShare.Value, 0.0005);
+        Assert.Equal(12737 * 352.0 * 352 / (12 * 2216.0 * 57_800) / 5.09, faint.DoubleCurvatureShare!.Value, 1e-9);
+        Assert.Equal(0.202, faint.DoubleCurvatureShare.Value, 0.0005);
         Assert.True(faint.Follows);
         Assert.Null(none.DoubleCurvatureShare);
         Assert.False(strong.Follows);
-        Assert.Equal(2.11, strong.DoubleCurvatureShare!.Value, 0.005);
+        Assert.Equal(2.332, strong.DoubleCurvatureShare!.Value, 0.0005);
         Assert.Equal("panels-double-curvature", strong.Findings[0].Code);
         Assert.Equal(["panel.Girth", "panel.Width"], PanelBend.CheckJudge(band with { Girth = null, Width = null }).Select(static problem => problem.Parameter));
         WorkingsCheck.Recompute(strong.Explain());
@@ -182,6 +182,133 @@ public sealed class PanelBendTests
         // A thick narrow piece does not buckle; there the stretch decides: 12737 · 100²/(12 · 1000 · 1000) = 10.6 of 5.09 MPa.
         BendVerdict thick = PanelBend.Judge(new BendCase(Sheet(30, 12737, 50.9), Mm(1000)) { BowAlong = Mm(1000), Girth = Mm(100), Width = Mm(100) });
         Assert.Equal(12737 * 100.0 * 100 / (12 * 1000.0 * 1000) / 5.09, thick.DoubleCurvatureShare!.Value, 1e-9);
+    }
+
+    /// <summary>
+    /// A sheet that cannot pass the arc has departure and slope 0 at every held row but the edges', so its outer bay is a beam propped at the edge and clamped at the
+    /// row: from w'' = 1 - M x/a, w(0) = w(a) = w'(a) = 0 follows M = 1.5, whatever lies between. (2000 - 3.2)/1.5 = 1331.2, under the 1601.5 allowed.
+    /// </summary>
+    [Theory]
+    [InlineData(3)]
+    [InlineData(4)]
+    [InlineData(9)]
+    public void A_hollow_surface_behind_the_whole_sheet_bends_it_as_the_worst_rows_do(int rows)
+    {
+        BendVerdict wall = PanelBend.Judge(new BendCase(Sheet(6.4, 12737, 50.9), Mm(2000)) { Rows = BentSheet.EqualRows(Mm(351), rows), Backing = SheetBacking.AllOver });
+        Assert.Equal(1.5, wall.CurvatureRatio);
+        Assert.Equal(1996.8 / 1.5, wall.PeakRadius!.Value.Millimeters, 1e-6);
+        Assert.False(wall.Follows);
+        Assert.Equal("panels-bend-too-tight", wall.Findings[0].Code);
+        WorkingsCheck.Recompute(wall.Explain());
+    }
+
+    /// <summary>Allowed along the axis 1601.5 (12737 · 6.4/50.9): (300 - 3.2)/1.5 = 198 and (500 - 3.2)/1.5 = 331 are far under it; 57,800 is not.</summary>
+    [Fact]
+    public void A_bow_along_the_axis_is_a_bend_too()
+    {
+        BendCase easy = new(BentSheet.Of(s_ply6, BendGrain.AlongTheAxis), null) { BowAlong = Mm(300), Girth = Mm(400), Width = Mm(1000) };
+        BendVerdict flat = PanelBend.Judge(easy), strip = PanelBend.Judge(easy with { WallRadius = Mm(20_000), BowAlong = Mm(500), Girth = Mm(20) });
+        foreach (BendVerdict verdict in new[] { flat, strip })
+        {
+            Assert.False(verdict.Follows);
+            Assert.True(verdict.HasProblem);
+            Assert.Equal(("panels-bow-too-tight", Severity.Problem), (verdict.Findings[0].Code, verdict.Findings[0].Severity));
+            WorkingsCheck.Recompute(verdict.Explain());
+        }
+
+        Assert.Equal(1601.509, Value(strip, "minimum-radius"), 0.0005);
+        Assert.Equal(496.8 / 1.5, Value(strip, "peak-radius"), 1e-6);
+        Assert.True(PanelBend.Judge(easy with { BowAlong = Mm(57_800) }).Follows);
+
+        // Limits met: (R - 3.2)/1.5 against 1601.509... on a hollow; a bulging surface under the whole sheet bends it as itself.
+        double least = 12737 * 6.4 / 50.9;
+        Assert.True(PanelBend.Judge(easy with { BowAlong = Mm((least * 1.5) + 3.2001) }).Follows);
+        Assert.False(PanelBend.Judge(easy with { BowAlong = Mm((least * 1.5) + 3.1999) }).Follows);
+        Assert.True(PanelBend.Judge(easy with { BowAlong = Mm(-least + 3.1999), Backing = SheetBacking.AllOver }).Follows);
+        Assert.False(PanelBend.Judge(easy with { BowAlong = Mm(-least + 3.2001), Backing = SheetBacking.AllOver }).Follows);
+
+        static double Value(BendVerdict verdict, string name) => verdict.Findings[0].Values.Single(value => value.Name == name).Value;
+    }
+
+    /// <summary>Without a table only the figures around the curve are known: 1000 for E 5000, t 6, f 30. They stand for the other way, and the verdict says so.</summary>
+    [Fact]
+    public void Where_the_other_direction_is_not_known_the_given_figures_stand_for_it_with_a_caution()
+    {
+        BendCase panel = new(Sheet(6, 5000, 30), Mm(20_000)) { BowAlong = Mm(1503), Girth = Mm(20), Width = Mm(1000), Rows = BentSheet.EqualRows(Mm(20), 3) };
+        Assert.Contains(PanelBend.Judge(panel).Findings, static finding => finding is { Code: "panels-bow-figures", Severity: Severity.Caution });
+        Assert.True(PanelBend.Judge(panel).Follows);
+        Assert.False(PanelBend.Judge(panel with { BowAlong = Mm(1502.9) }).Follows);
+        Assert.DoesNotContain(PanelBend.Judge(panel with { Sheet = BentSheet.Of(s_ply6, BendGrain.AlongTheAxis) }).Findings, static finding => finding.Code == "panels-bow-figures");
+        Assert.DoesNotContain(PanelBend.Judge(panel with { BowAlong = null }).Findings, static finding => finding.Code == "panels-bow-figures");
+    }
+
+    [Theory]
+    [InlineData(2003)]
+    [InlineData(100_000)]
+    [InlineData(-2003)]
+    public void Two_rows_do_not_make_a_sheet_follow(double radius)
+    {
+        BendVerdict two = PanelBend.Judge(new BendCase(Sheet(6, 5000, 30), Mm(radius)) { Rows = BentSheet.EqualRows(Mm(400), 2) });
+        Assert.False(two.Follows);
+        Assert.True(two.HasProblem);
+        Assert.Equal(("panels-not-held", Severity.Problem), (two.Findings[0].Code, two.Findings[0].Severity));
+        Assert.DoesNotContain(two.Findings, static finding => finding.Code == "panels-bend-too-tight");
+        Assert.True(PanelBend.Judge(two.Panel with { WallRadius = null }).Follows);
+        Assert.Null(PanelBend.Judge(two.Panel with { WallRadius = null }).PeakRadius);
+    }
+
+    /// <summary>0.3 mm of E 5000 and f 30 may go to 50; R 100 at the back is 99.85 at the middle. A bay of 99.85 is the radius, π times it is 313.7.</summary>
+    [Fact]
+    public void Bays_over_the_radius_and_sheets_over_half_a_circle_are_refused()
+    {
+        BendCase pipe = new(Sheet(0.3, 5000, 30), Mm(100)) { Rows = [Mm(0), Mm(5000), Mm(10_000)] };
+        BendVerdict wild = PanelBend.Judge(pipe);
+        Assert.False(wild.Follows);
+        Assert.Equal(("panels-bay-too-long", Severity.Problem), (wild.Findings[0].Code, wild.Findings[0].Severity));
+        Assert.True(PanelBend.Judge(pipe with { Rows = [Mm(0), Mm(99.85), Mm(199.7)] }).Follows);
+        Assert.False(PanelBend.Judge(pipe with { Rows = [Mm(0), Mm(99.9), Mm(199.7)] }).Follows);
+        Finding caution = PanelBend.Judge(pipe with { Rows = [Mm(0), Mm(90), Mm(180)] }).Findings.Single(static finding => finding.Code == "panels-bay-not-shallow");
+        Assert.Contains("not known", caution.Message, StringComparison.Ordinal);
+        Assert.True(PanelBend.Judge(pipe with { Rows = BentSheet.EqualRows(Mm(313.6), 11) }).Follows);
+        Assert.False(PanelBend.Judge(pipe with { Rows = BentSheet.EqualRows(Mm(313.8), 11) }).Follows);
+        Assert.False(PanelBend.Judge(pipe with { Rows = null, Girth = Mm(313.8) }).Follows);
+        Assert.True(PanelBend.Judge(pipe with { Rows = null, Girth = Mm(313.6) }).Follows);
+    }
+
+    /// <summary>
+    /// Around R 1600 and along R 2000, bulging and under the whole sheet. As laid the grain goes along the axis: 1603.2 of 1051.1 around and 2003.2 of 1601.5 along. Turned
+    /// 1603.2 of 1601.5 and 2003.2 of 1051.1: both pass. Along R 1500 the sheet as laid fails, and turned it passes around and along.
+    /// </summary>
+    [Fact]
+    public void The_other_grain_is_judged_both_ways()
+    {
+        BendCase panel = new(BentSheet.Of(s_ply6, BendGrain.AlongTheAxis), Mm(-1600)) { Backing = SheetBacking.AllOver, BowAlong = Mm(-2000), Girth = Mm(100), Width = Mm(1000) };
+        BendVerdict both = PanelBend.Judge(panel), turned = PanelBend.Judge(panel with { BowAlong = Mm(-1500) }), neither = PanelBend.Judge(panel with { WallRadius = Mm(-1500), BowAlong = Mm(-1500) });
+        Assert.Equal((true, true), (both.Follows, both.OtherGrainFollows));
+        Assert.Equal((false, true), (turned.Follows, turned.OtherGrainFollows));
+        Assert.Equal((false, false), (neither.Follows, neither.OtherGrainFollows));
+    }
+
+    /// <summary>Along the axis E/f is 4763/29 = 164, around 12737/50.9 = 250: whichever way the sheet lies, the greater decides the stretch. 400²/(12 · 3000 · 3000) · 250 · 10.</summary>
+    [Fact]
+    public void The_stretch_is_held_against_the_direction_that_takes_less_of_it()
+    {
+        SheetGoods thick = new("thick", Mm(60), Mm(60), "ply") { Bending = new PlywoodBending(Mm(60), Pressure.FromMegapascals(12737), Pressure.FromMegapascals(4763), Pressure.FromMegapascals(50.9), Pressure.FromMegapascals(29)) };
+        foreach (BendGrain grain in new[] { BendGrain.AlongTheAxis, BendGrain.AroundTheCurve })
+        {
+            BendVerdict verdict = PanelBend.Judge(new BendCase(BentSheet.Of(thick, grain), Mm(3000)) { BowAlong = Mm(3000), Girth = Mm(400), Width = Mm(400) });
+            Assert.Equal(12737 * 400.0 * 400 / (12 * 3000.0 * 3000) / 5.09, verdict.DoubleCurvatureShare!.Value, 1e-9);
+            WorkingsCheck.Recompute(verdict.Explain());
+        }
+    }
+
+    /// <summary>20/49 = 0.41 mm apart is what no calculator takes; 49/49 is 1 mm.</summary>
+    [Fact]
+    public void Equal_rows_are_at_least_a_millimetre_apart()
+    {
+        Assert.Equal("girth", Assert.Throws<ArgumentOutOfRangeException>(static () => BentSheet.EqualRows(Mm(20), 50)).ParamName);
+        Assert.Equal(50, BentSheet.EqualRows(Mm(49), 50).Count);
+        Assert.Empty(PanelBend.CheckJudge(new BendCase(Sheet(6, 5000, 30), Mm(2003)) { Rows = BentSheet.EqualRows(Mm(49), 50) }));
     }
 
     [Fact]

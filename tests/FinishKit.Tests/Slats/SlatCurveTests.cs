@@ -158,6 +158,20 @@ public sealed class SlatCurveTests
         static Length Sixtyfourths(int count) => new(count / 64.0, LengthUnit.Inch);
     }
 
+    /// <summary>R 50, slats 40 wide and 60 thick, 6 apart: half the turn is asin(0.4) + asin(0.06) = 0.4716, and 40 - 120 tan of it is under 0: no bevel. Without a gap no thickness helps.</summary>
+    [Fact]
+    public void A_closed_face_names_only_cures_that_exist()
+    {
+        Finding deep = SlatCurve.Fit(Mm(50), Mm(40), Mm(60), Mm(6)).Findings[0], touching = SlatCurve.Fit(Mm(1500), Mm(40), Mm(12), Mm(0)).Findings[0], neither = SlatCurve.Fit(Mm(50), Mm(40), Mm(60), Mm(0)).Findings[0];
+        Assert.Equal((false, true), (Names(deep, "bevel"), Names(deep, "closing-thickness")));
+        Assert.DoesNotContain("bevel", deep.Message, StringComparison.Ordinal);
+        Assert.Equal((true, false), (Names(touching, "bevel"), Names(touching, "closing-thickness")));
+        Assert.DoesNotContain("thinner", touching.Message, StringComparison.Ordinal);
+        Assert.Equal((false, false), (Names(neither, "bevel"), Names(neither, "closing-thickness")));
+
+        static bool Names(Finding finding, string name) => finding.Values.Any(value => value.Name == name);
+    }
+
     /// <summary>asin(40/800) + asin(6/800) = 0.0500209 + 0.0075001 = 0.0575209; sin of it 0.0574892; 60 thick: 6 - 120 x 0.0574892 = -0.89870; it closes at 3/0.0574892 = 52.1837.</summary>
     [Fact]
     public void Thick_slats_on_a_hollow_close_at_the_face()
