@@ -356,7 +356,7 @@ internal sealed class Answers
         foreach (SheetGoods sheet in SheetGoods.All.Where(sheet => Sheet is not null && sheet.Family == Sheet.Family && sheet.Bending is not null && sheet.Nominal.Millimeters <= Sheet.Nominal.Millimeters).Reverse())
         {
             BentStripCase strip = new(sheet, tight.Radius, Troubled("$.ceiling") ? [] : BentSheet.EqualRows(tight.ArcLength, ceiling.FixingsPerStrip)) { Width = StripWidth };
-            Bows.AddRange(Ask(() => BentStrip.CheckJudge(strip), () => BentStrip.Judge(strip), ("strip", "$.ceiling"), ("strip.Width", "$.finish.furring.strip-width")) is { } bent ? [bent] : []);
+            Bows.AddRange(Ask(() => BentStrip.Check(strip), () => BentStrip.Judge(strip), ("strip", "$.ceiling"), ("strip.Width", "$.finish.furring.strip-width")) is { } bent ? [bent] : []);
         }
 
         // How far apart the slats' strips may be: one slat alone carries the hand.
