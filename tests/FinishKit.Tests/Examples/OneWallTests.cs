@@ -1,12 +1,10 @@
 #if !NETSTANDARD_BUILD // the program is built on the net10.0 library only
 using System;
 using System.Collections.Generic;
-using System.Diagnostics;
 using System.Globalization;
 using System.IO;
 using System.Linq;
 using System.Text.RegularExpressions;
-using System.Threading;
 using System.Threading.Tasks;
 using UnitsNet;
 using Xunit;
@@ -513,65 +511,6 @@ public sealed class OneWallTests(OneWallProgram program) : IClassFixture<OneWall
     private static string Unwrapped(string text) => Regex.Replace(text, @"\s+", " ").Trim();
 }
 
-/// <summary>Builds the program once and starts it.</summary>
-public sealed class OneWallProgram : IDisposable
-{
-    private readonly string _dll;
-
-    public OneWallProgram()
-    {
-        Folder = Directory.CreateTempSubdirectory("one-wall-").FullName;
-        string configuration = AppContext.BaseDirectory.Contains($"{Path.DirectorySeparatorChar}Release{Path.DirectorySeparatorChar}", StringComparison.Ordinal) ? "Release" : "Debug";
-        string output = Path.Combine(Folder, "program");
-        Run build = Execute(Repository.Root, [], TimeSpan.FromMinutes(5), "build", Path.Combine(Repository.Root, "docs", "examples", "one-wall.cs"), "-c", configuration, "-o", output, "--disable-build-servers", "-v", "q");
-        Assert.True(build.ExitCode == 0, build.Output + build.Error);
-        _dll = Path.Combine(output, "one-wall.dll");
-    }
-
-    /// <summary>A folder for the files of the tests, gone afterwards.</summary>
-    public string Folder { get; }
-
-    public void Dispose() => Directory.Delete(Folder, recursive: true);
-
-    internal Run Start(params string[] args) => StartIn(Folder, [], args);
-
-    internal Run StartIn(string folder, Dictionary<string, string> environment, params string[] args) => Execute(folder, environment, TimeSpan.FromMinutes(1), [_dll, .. args]);
-
-    internal Run StartOn(string content, params string[] options)
-    {
-        string path = Path.Combine(Directory.CreateDirectory(Path.Combine(Folder, Guid.NewGuid().ToString("N"))).FullName, "mine.json");
-        File.WriteAllText(path, content);
-        return Start([path, .. options]);
-    }
-
-    private static Run Execute(string folder, Dictionary<string, string> environment, TimeSpan atMost, params string[] args)
-    {
-        ProcessStartInfo start = new("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
-        foreach (string arg in args)
-        {
-            start.ArgumentList.Add(arg);
-        }
-
-        // A test host started by the build hands its own build settings down.
-        foreach (string name in start.Environment.Keys.Where(static name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToList())
-        {
-            start.Environment.Remove(name);
-        }
-
-        foreach ((string name, string value) in environment)
-        {
-            start.Environment[name] = value;
-        }
-
-        using Process process = Process.Start(start)!;
-        process.StandardInput.Close();
-        using CancellationTokenSource limit = new(atMost);
-        using CancellationTokenRegistration kill = limit.Token.Register(() => process.Kill(entireProcessTree: true));
-        using MemoryStream output = new();
-        Task<string> error = process.StandardError.ReadToEndAsync();
-        process.StandardOutput.BaseStream.CopyTo(output);
-        process.WaitForExit();
-        return new Run(process.ExitCode, output.ToArray(), error.GetAwaiter().GetResult());
-    }
-}
+/// <summary>The program, built once.</summary>
+public sealed class OneWallProgram() : ExampleProgram("one-wall");
 #endif

@@ -1,13 +1,11 @@
 #if !NETSTANDARD_BUILD // the program is built on the net10.0 library only
 using System;
 using System.Collections.Generic;
-using System.Diagnostics;
 using System.Globalization;
 using System.IO;
 using System.Linq;
 using System.Text;
 using System.Text.RegularExpressions;
-using System.Threading;
 using System.Threading.Tasks;
 using UnitsNet;
 using Xunit;
@@ -66,8 +64,8 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
 
     public static TheoryData<string, string, string[]> BrokenFiles() => new()
     {
-        { "empty file", string.Empty, ["broken.json", "is empty"] },
-        { "blank file", " \r\n\t", ["broken.json", "is empty"] },
+        { "empty file", string.Empty, ["input.json", "is empty"] },
+        { "blank file", " \r\n\t", ["input.json", "is empty"] },
         { "truncated", Good[..Good.IndexOf("\"behind\"", StringComparison.Ordinal)], ["line 7, column ", "not JSON"] },
         { "a comma too many", Good.Replace("\"count\": 3", "\"count\": 3,", StringComparison.Ordinal), ["line 12, column 5", "not JSON"] },
         { "a comment", "// mine\n" + Good, ["line 1, column 1", "not JSON"] },
@@ -75,7 +73,7 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
         { "null instead of a stack", """{ "van": "V", "stacks": [null] }""", ["$.stacks[0]: null where an object"] },
         { "no stacks", """{ "van": "V", "stacks": [] }""", ["$.stacks: 0 stacks", "1 to 500"] },
         { "too many stacks", $$"""{ "van": "V", "stacks": [{{string.Join(',', Enumerable.Repeat("{}", 501))}}] }""", ["$.stacks: 501 stacks", "1 to 500"] },
-        { "file too large", Good + new string(' ', 1_000_000), ["broken.json", "larger than 1 MB"] },
+        { "file too large", Good + new string(' ', 1_000_000), ["input.json", "larger than 1 MB"] },
         { "unknown member", With("\"count\": 3", "\"cuont\": 3"), ["$.stacks[0].cuont: unknown member", "\"count\""] },
         { "unknown member of a layer", With("\"thickness\": \"12.7 mm\"", "\"thickness\": \"12.7 mm\", \"colour\": \"oak\""), ["$.stacks[0].layers[0].colour: unknown member"] },
         { "member in other case", With("\"count\"", "\"Count\""), ["$.stacks[0].Count: unknown member"] },
@@ -331,7 +329,7 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
             .Replace("\"count\": 3", "\"count\": 0, \"extra\": 1", StringComparison.Ordinal);
         Refused(
             program.StartOn(two),
-            ["5 mistakes in broken.json", "$.stacks[0].layers[0].thickness", "$.stacks[0].layers[1].thickness", "$.stacks[0].fasteners", "$.stacks[0].count", "$.stacks[0].extra"]);
+            ["5 mistakes in input.json", "$.stacks[0].layers[0].thickness", "$.stacks[0].layers[1].thickness", "$.stacks[0].fasteners", "$.stacks[0].count", "$.stacks[0].extra"]);
     }
 
     [Fact]
@@ -530,73 +528,6 @@ public sealed class WhichNailTests(WhichNailProgram program) : IClassFixture<Whi
     }
 }
 
-/// <summary>What one start of the program gave.</summary>
-public sealed record Run(int ExitCode, byte[] Bytes, string Error)
-{
-    public string Output => Encoding.UTF8.GetString(Bytes);
-}
-
-/// <summary>Builds the program once and starts it.</summary>
-public sealed class WhichNailProgram : IDisposable
-{
-    private readonly string _dll;
-
-    public WhichNailProgram()
-    {
-        Folder = Directory.CreateTempSubdirectory("which-nail-").FullName;
-        string configuration = AppContext.BaseDirectory.Contains($"{Path.DirectorySeparatorChar}Release{Path.DirectorySeparatorChar}", StringComparison.Ordinal) ? "Release" : "Debug";
-        string output = Path.Combine(Folder, "program");
-        Run build = Execute(Repository.Root, [], TimeSpan.FromMinutes(5), "build", Path.Combine(Repository.Root, "docs", "examples", "which-nail.cs"), "-c", configuration, "-o", output, "--disable-build-servers", "-v", "q");
-        Assert.True(build.ExitCode == 0, build.Output + build.Error);
-        _dll = Path.Combine(output, "which-nail.dll");
-    }
-
-    /// <summary>A folder for the files of the tests, gone afterwards.</summary>
-    public string Folder { get; }
-
-    public void Dispose() => Directory.Delete(Folder, recursive: true);
-
-    internal Run Start(params string[] args) => StartIn(Folder, [], args);
-
-    internal Run StartIn(string folder, Dictionary<string, string> environment, params string[] args) => Execute(folder, environment, TimeSpan.FromMinutes(1), [_dll, .. args]);
-
-    internal Run StartOn(string content) => StartOn(Encoding.UTF8.GetBytes(content));
-
-    internal Run StartOn(byte[] content)
-    {
-        string path = Path.Combine(Directory.CreateDirectory(Path.Combine(Folder, Guid.NewGuid().ToString("N"))).FullName, "broken.json");
-        File.WriteAllBytes(path, content);
-        return Start(path);
-    }
-
-    private static Run Execute(string folder, Dictionary<string, string> environment, TimeSpan atMost, params string[] args)
-    {
-        ProcessStartInfo start = new("dotnet") { WorkingDirectory = folder, RedirectStandardOutput = true, RedirectStandardError = true, RedirectStandardInput = true };
-        foreach (string arg in args)
-        {
-            start.ArgumentList.Add(arg);
-        }
-
-        // A test host started by the build hands its own build settings down.
-        foreach (string name in start.Environment.Keys.Where(static name => name.StartsWith("MSBUILD", StringComparison.OrdinalIgnoreCase)).ToList())
-        {
-            start.Environment.Remove(name);
-        }
-
-        foreach ((string name, string value) in environment)
-        {
-            start.Environment[name] = value;
-        }
-
-        using Process process = Process.Start(start)!;
-        process.StandardInput.Close();
-        using CancellationTokenSource limit = new(atMost);
-        using CancellationTokenRegistration kill = limit.Token.Register(() => process.Kill(entireProcessTree: true));
-        using MemoryStream output = new();
-        Task<string> error = process.StandardError.ReadToEndAsync();
-        process.StandardOutput.BaseStream.CopyTo(output);
-        process.WaitForExit();
-        return new Run(process.ExitCode, output.ToArray(), error.GetAwaiter().GetResult());
-    }
-}
+/// <summary>The program, built once.</summary>
+public sealed class WhichNailProgram() : ExampleProgram("which-nail");
 #endif
