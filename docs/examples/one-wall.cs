@@ -356,7 +356,7 @@ internal sealed class Answers
         foreach (SheetGoods sheet in SheetGoods.All.Where(sheet => Sheet is not null && sheet.Family == Sheet.Family && sheet.Bending is not null && sheet.Nominal.Millimeters <= Sheet.Nominal.Millimeters).Reverse())
         {
             BentStripCase strip = new(sheet, tight.Radius, Troubled("$.ceiling") ? [] : BentSheet.EqualRows(tight.ArcLength, ceiling.FixingsPerStrip)) { Width = StripWidth };
-            Bows.AddRange(Ask(() => BentStrip.CheckJudge(strip), () => BentStrip.Judge(strip), ("strip", "$.ceiling"), ("strip.Width", "$.finish.furring.strip-width")) is { } bent ? [bent] : []);
+            Bows.AddRange(Ask(() => BentStrip.Check(strip), () => BentStrip.Judge(strip), ("strip", "$.ceiling"), ("strip.Width", "$.finish.furring.strip-width")) is { } bent ? [bent] : []);
         }
 
         // How far apart the slats' strips may be: one slat alone carries the hand.
@@ -469,7 +469,7 @@ internal sealed class Answers
     }
 
     /// <summary>The way of the grain to speak of: the one that follows; of two the one with more in hand.</summary>
-    internal Bend Panel => (Around!.Verdict.Margin ?? double.MaxValue) > (Along!.Verdict.Margin ?? double.MaxValue) ? Around : Along;
+    internal Bend Panel => new[] { Along!, Around! }.OrderByDescending(static bend => bend.Verdict.Follows).ThenByDescending(static bend => bend.Verdict.Margin ?? double.MaxValue).First();
 
     /// <summary>An answer, where what it rests on could be read and its check has nothing to say.</summary>
     /// <param name="check">The calculator's check.</param>
