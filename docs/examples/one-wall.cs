@@ -469,7 +469,7 @@ internal sealed class Answers
     }
 
     /// <summary>The way of the grain to speak of: the one that follows; of two the one with more in hand.</summary>
-    internal Bend Panel => (Around!.Verdict.Margin ?? double.MaxValue) > (Along!.Verdict.Margin ?? double.MaxValue) ? Around : Along;
+    internal Bend Panel => new[] { Along!, Around! }.OrderByDescending(static bend => bend.Verdict.Follows).ThenByDescending(static bend => bend.Verdict.Margin ?? double.MaxValue).First();
 
     /// <summary>An answer, where what it rests on could be read and its check has nothing to say.</summary>
     /// <param name="check">The calculator's check.</param>

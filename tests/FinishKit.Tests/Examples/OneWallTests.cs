@@ -440,7 +440,7 @@ public sealed class OneWallTests(OneWallProgram program) : IClassFixture<OneWall
         ];
         return [.. rows.Distinct()];
 
-        string Mark(int i) => $"{Whole(marks[0].Marks[i].Mark)} ({FormatInches(inchMarks[0].Marks[i].Mark)}) {Whole(marks[1].Marks[i].Mark)} ({FormatInches(inchMarks[1].Marks[i].Mark)})"
+        string Mark(int i) => $"{Whole(marks[0].Marks[i].Mark)[..^3]} ({FormatInches(inchMarks[0].Marks[i].Mark)[..^3]}) {Whole(marks[1].Marks[i].Mark)[..^3]} ({FormatInches(inchMarks[1].Marks[i].Mark)[..^3]})"
             .Replace(" mm", string.Empty, StringComparison.Ordinal).Replace(" in", string.Empty, StringComparison.Ordinal);
     }
 
