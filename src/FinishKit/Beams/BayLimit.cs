@@ -244,8 +244,8 @@ public readonly struct BayLimit : IEquatable<BayLimit>
         {
             findings.Add(new Finding(
                 "beams-piece-over-one-bay",
-                Severity.Note,
-                $"This is for boards over {Print.Number(_given.Spans)} bays or more. A piece that reaches over one bay only may span {Print.Mm(Grid.Snap(alone.Bay))}.",
+                Severity.Caution,
+                $"This is for boards over {Print.Number(_given.Spans)} bays or more. A piece that reaches over one bay only, beside a window say, may span {Print.Mm(Grid.Snap(alone.Bay))}.",
                 [new("largest-single-bay", alone.Bay, "mm")],
                 Sources.Beam));
         }
