@@ -23,7 +23,7 @@ internal sealed class ArcRows
     internal static readonly Allowed Girth = new(1, 1e5, "mm");
     internal static readonly Allowed Count = new(2, MostRows, string.Empty);
 
-    private const int MostRows = 50;
+    internal const int MostRows = 50;
 
     private static readonly Allowed s_position = new(0, 1e5, "mm");
 
@@ -152,27 +152,6 @@ internal sealed class ArcRows
         }
 
         return good ? positions : null;
-    }
-
-    /// <summary>A list of rows as its owner keeps it: a copy, or as it is where a check will refuse it by its count.</summary>
-    internal static IReadOnlyList<Length> Keep(IReadOnlyList<Length> rows) => rows is null || rows.Count > MostRows ? rows! : [.. rows];
-
-    internal static bool Same(IReadOnlyList<Length>? left, IReadOnlyList<Length>? right)
-    {
-        if (left is null || right is null || left.Count != right.Count || left.Count > MostRows)
-        {
-            return ReferenceEquals(left, right);
-        }
-
-        for (int i = 0; i < left.Count; i++)
-        {
-            if (!Door.Millimetres(left[i]).Equals(Door.Millimetres(right[i])))
-            {
-                return false;
-            }
-        }
-
-        return true;
     }
 
     /// <summary>

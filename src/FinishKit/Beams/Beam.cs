@@ -37,15 +37,15 @@ public sealed record Beam
     public required BeamSection Section { get; init; }
 
     /// <summary>Distances between supports, in order, 1 to 100 of them, each more than 0 up to 100 m.</summary>
-    public required IReadOnlyList<Length> Spans { get => _spans; init => _spans = Keep(value); }
+    public required IReadOnlyList<Length> Spans { get => _spans; init => _spans = Lists.Keep(value, MostSpans + 1); }
 
     /// <summary>How far each support is off the straight line, positive the way positive loads push, -10 to 10 m; empty for none, else one more than the spans.</summary>
-    public IReadOnlyList<Length> Displacements { get => _displacements; init => _displacements = Keep(value); }
+    public IReadOnlyList<Length> Displacements { get => _displacements; init => _displacements = Lists.Keep(value, MostSpans + 1); }
 
     /// <summary>Whether section, spans and displacements are of equal amount, whatever their units.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(Beam? other) => other is not null && Equals(Section, other.Section) && Same(Spans, other.Spans) && Same(Displacements, other.Displacements);
+    public bool Equals(Beam? other) => other is not null && Equals(Section, other.Section) && Lists.Same(Spans, other.Spans, MostSpans + 1) && Lists.Same(Displacements, other.Displacements, MostSpans + 1);
 
     /// <inheritdoc/>
     public override int GetHashCode() => unchecked(((Section?.GetHashCode() ?? 0) * 397) ^ (Spans?.Count ?? 0));
@@ -67,9 +67,6 @@ public sealed record Beam
         return (section, spans, displacements.Length == 0 ? null : displacements);
     }
 
-    /// <summary>A copy, so that nobody changes it; a hostile list is kept as it is and refused by its count.</summary>
-    private static IReadOnlyList<Length> Keep(IReadOnlyList<Length> lengths) => lengths is null || lengths.Count > MostSpans + 1 ? lengths! : [.. lengths];
-
     private static double[] Lengths(IReadOnlyList<Length> lengths, string name, Allowed allowed, int least, int most, string words, List<InputProblem>? problems)
     {
         if (Door.IsMissing(lengths, new Name(name), words, problems))
@@ -90,21 +87,5 @@ public sealed record Beam
         }
 
         return numbers;
-    }
-
-    private static bool Same(IReadOnlyList<Length>? one, IReadOnlyList<Length>? other)
-    {
-        if (one is null || other is null)
-        {
-            return ReferenceEquals(one, other);
-        }
-
-        bool same = one.Count == other.Count;
-        for (int i = 0; same && i < one.Count; i++)
-        {
-            same = Door.Millimetres(one[i]).Equals(Door.Millimetres(other[i]));
-        }
-
-        return same;
     }
 }

@@ -22,43 +22,15 @@ internal static class WorstLoads
         int sagSpan = 0, momentSpan = 0;
         for (int i = 0; i < spans.Length; i++)
         {
-            int span = i;
-            PointOnSpan[] one = new PointOnSpan[1];
-            SpanState With(double a)
+            SpanWorst worst = InSpan(still.Span(i), loaded[i], spans[i], stiffness, i, load, isDisplaced);
+            if (Math.Abs(worst.Sag.Value) > Math.Abs(sag.Value))
             {
-                one[0] = new PointOnSpan(span, a, load);
-                (double left, double right) = loaded[span].EndMoments(a, load);
-                SpanState before = still.Span(span);
-                return new SpanState(spans[span], stiffness, 0, one, span)
-                {
-                    LeftMoment = before.LeftMoment + left,
-                    RightMoment = before.RightMoment + right,
-                    LeftDisplacement = before.LeftDisplacement,
-                    RightDisplacement = before.RightDisplacement,
-                };
+                (sag, sagLoad, sagSpan) = (worst.Sag, worst.SagLoad, i);
             }
 
-            // A beam that is straight before it is loaded deflects most under the load itself: its influence function is positive
-            // definite, so no value off the diagonal exceeds the greatest on it. One that is bent already may deflect most elsewhere.
-            BeamPlace SagOf(double a)
+            if (Math.Abs(worst.Moment.Value) > Math.Abs(moment.Value))
             {
-                SpanState state = With(a);
-                return isDisplaced ? BeamPlace.Greater(state.GreatestSag(span, 0, a), state.GreatestSag(span, a, spans[span])) : new BeamPlace(span, a, state.Sag(a));
-            }
-
-            double worstAt = Worst(a => Math.Abs(SagOf(a).Value), spans[span]);
-            BeamPlace worst = SagOf(worstAt);
-            if (Math.Abs(worst.Value) > Math.Abs(sag.Value))
-            {
-                (sag, sagLoad, sagSpan) = (worst, worstAt, span);
-            }
-
-            // The moment at a place is worst with the load there.
-            worstAt = Worst(a => Math.Abs(With(a).Moment(a)), spans[span]);
-            worst = new BeamPlace(span, worstAt, With(worstAt).Moment(worstAt));
-            if (Math.Abs(worst.Value) > Math.Abs(moment.Value))
-            {
-                (moment, momentLoad, momentSpan) = (worst, worstAt, span);
+                (moment, momentLoad, momentSpan) = (worst.Moment, worst.Moment.Distance, i);
             }
         }
 
@@ -79,6 +51,42 @@ internal static class WorstLoads
         (double[] most, double[] least) = Reactions(spans, still, load);
         return new PointExtremes(sag, sagSpan, sagLoad, moment, momentSpan, momentLoad, most, least);
     }
+
+    /// <summary>A point load anywhere in one span: what it does there, besides what bends the span already.</summary>
+    internal static SpanWorst InSpan(SpanState before, LoadedSpan loaded, double length, double stiffness, int span, double load, bool isDisplaced)
+    {
+        PointOnSpan[] one = new PointOnSpan[1];
+        double sagLoad = Worst(a => Math.Abs(SagOf(a).Value), length), momentLoad = Worst(a => Math.Abs(With(a).Moment(a)), length);
+
+        // The moment at a place is worst with the load there.
+        return new SpanWorst(SagOf(sagLoad), sagLoad, new BeamPlace(span, momentLoad, With(momentLoad).Moment(momentLoad)));
+
+        // A beam that is straight before it is loaded deflects most under the load itself: its influence function is positive
+        // definite, so no value off the diagonal exceeds the greatest on it. One that is bent already may deflect most elsewhere.
+        BeamPlace SagOf(double a)
+        {
+            SpanState state = With(a);
+            return isDisplaced ? BeamPlace.Greater(state.GreatestSag(span, 0, a), state.GreatestSag(span, a, length)) : new BeamPlace(span, a, state.Sag(a));
+        }
+
+        SpanState With(double a)
+        {
+            one[0] = new PointOnSpan(span, a, load);
+            (double left, double right) = loaded.EndMoments(a, load);
+            return new SpanState(length, stiffness, 0, one, span)
+            {
+                LeftMoment = before.LeftMoment + left,
+                RightMoment = before.RightMoment + right,
+                LeftDisplacement = before.LeftDisplacement,
+                RightDisplacement = before.RightDisplacement,
+            };
+        }
+    }
+
+    /// <summary>The greatest moment, without sign, over the supports beside a span with a point load anywhere in it, on a straight beam.</summary>
+    internal static double OverSupports(double[] spans, LoadedSpan[] loaded, int span, double load) => Math.Max(
+        Math.Abs(loaded[span].EndMoments(WorstForLeft(spans, loaded, span, load), load).Left),
+        Math.Abs(loaded[span].EndMoments(WorstForRight(spans, loaded, span, load), load).Right));
 
     /// <summary>A uniform load on whatever set of spans is worst, another set for each answer.</summary>
     internal static UniformExtremes Uniform(double[] spans, double stiffness, double[]? displacements, double load)
@@ -356,6 +364,16 @@ internal readonly struct LoadedSpan(double length, double leftDiagonal, double r
         double determinant = (leftDiagonal * rightDiagonal) - (length * length);
         return (-((rightDiagonal * atLeft) - (length * atRight)) / determinant, -((leftDiagonal * atRight) - (length * atLeft)) / determinant);
     }
+}
+
+/// <summary>The worst of a point load in one span: the sag with the place of the load, and the moment, whose place is that of the load.</summary>
+internal readonly struct SpanWorst(BeamPlace sag, double sagLoad, BeamPlace moment)
+{
+    internal BeamPlace Sag { get; } = sag;
+
+    internal double SagLoad { get; } = sagLoad;
+
+    internal BeamPlace Moment { get; } = moment;
 }
 
 /// <summary>The worst of a point load: each answer with the span and the place of the load that gives it.</summary>

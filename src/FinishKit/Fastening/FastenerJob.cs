@@ -49,7 +49,7 @@ public sealed record FastenerJob
         get => _layers;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _layers = value is null || value.Count > FastenerLength.MostLayers ? value! : [.. value];
+        init => _layers = Lists.Keep(value, FastenerLength.MostLayers);
     }
 
     /// <summary>What is behind the last layer.</summary>
@@ -125,7 +125,7 @@ public sealed record FastenerJob
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
     public bool Equals(FastenerJob? other) => other is not null && Key.Equals(other.Key)
-        && Same(Layers, other.Layers) && Same(Sheets, other.Sheets) && Same(OtherSeries, other.OtherSeries);
+        && Lists.Same(Layers, other.Layers, FastenerLength.MostListed, Equals) && Lists.Same(Sheets, other.Sheets, FastenerLength.MostListed, Equals) && Lists.Same(OtherSeries, other.OtherSeries, FastenerLength.MostListed, Equals);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();
@@ -136,22 +136,4 @@ public sealed record FastenerJob
 
     /// <summary>More layers than any job may have are counted, not listed: the list may claim any number.</summary>
     private string LayersInWords => Layers is { Count: > FastenerLength.MostLayers } many ? many.Count + " layers" : string.Join(", ", (IEnumerable<Layer>?)Layers ?? []);
-
-    private static bool Same<T>(IReadOnlyList<T>? left, IReadOnlyList<T>? right)
-    {
-        if (left is null || right is null || left.Count != right.Count || left.Count > FastenerLength.MostListed)
-        {
-            return ReferenceEquals(left, right);
-        }
-
-        for (int i = 0; i < left.Count; i++)
-        {
-            if (!Equals(left[i], right[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
 }

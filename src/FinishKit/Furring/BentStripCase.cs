@@ -40,7 +40,7 @@ public sealed record BentStripCase
         get => _rows;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _rows = ArcRows.Keep(value);
+        init => _rows = Lists.Keep(value, ArcRows.MostRows);
     }
 
     /// <summary>Which way the face grain runs. Default: around the curve, along the strip, as strips ripped along a sheet have it.</summary>
@@ -58,7 +58,7 @@ public sealed record BentStripCase
         get => _alternatives;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _alternatives = value is null || value.Count > BentStrip.MostAlternatives ? value : [.. value];
+        init => _alternatives = Lists.Keep(value, BentStrip.MostAlternatives);
     }
 
     /// <summary>Fixings at each place, 1 to 10,000; null where that is the question.</summary>
@@ -73,7 +73,7 @@ public sealed record BentStripCase
     /// <summary>Whether every member is of equal amount, whatever its unit; of the alternatives, whether they are the same sheets in the same order.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(BentStripCase? other) => other is not null && Key.Equals(other.Key) && ArcRows.Same(Rows, other.Rows) && Same(Alternatives, other.Alternatives);
+    public bool Equals(BentStripCase? other) => other is not null && Key.Equals(other.Key) && Lists.Same(Rows, other.Rows, ArcRows.MostRows) && Lists.Same(Alternatives, other.Alternatives, BentStrip.MostAlternatives, Equals);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();
@@ -81,25 +81,6 @@ public sealed record BentStripCase
     /// <summary>Sheet, radius and fixings, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"strip of {Sheet?.Name}{BendLimit.GrainWords(Grain)}, {(BowRadius is { } radius ? "bow of " + Print.Mm(Door.Millimetres(radius)) : "straight")}, {Print.Number(Rows?.Count ?? 0)} fixings";
-
-    /// <summary>More sheets than any case may have are not compared: the list may claim any number.</summary>
-    private static bool Same(IReadOnlyList<SheetGoods>? left, IReadOnlyList<SheetGoods>? right)
-    {
-        if (left is null || right is null || left.Count != right.Count || left.Count > BentStrip.MostAlternatives)
-        {
-            return ReferenceEquals(left, right);
-        }
-
-        for (int i = 0; i < left.Count; i++)
-        {
-            if (!Equals(left[i], right[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
 
     private static double? Mm(Length? length) => length is { } given ? Door.Millimetres(given) : null;
 }

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
@@ -98,22 +97,22 @@ public sealed record FurringFace
     public Length? RearAtHead { get; init; }
 
     /// <summary>Windows, doors and vents, at most 100, none over another.</summary>
-    public IReadOnlyList<FaceOpening> Openings { get => _openings; init => _openings = Copy(value, MostParts); }
+    public IReadOnlyList<FaceOpening> Openings { get => _openings; init => _openings = Lists.Keep(value, MostParts); }
 
     /// <summary>Lines where the lean changes, at most 100, each at another height.</summary>
-    public IReadOnlyList<FaceBreak> Breaks { get => _breaks; init => _breaks = Copy(value, MostParts); }
+    public IReadOnlyList<FaceBreak> Breaks { get => _breaks; init => _breaks = Lists.Keep(value, MostParts); }
 
     /// <summary>Furniture along the foot, at most 100.</summary>
-    public IReadOnlyList<FurnitureStop> Stops { get => _stops; init => _stops = Copy(value, MostParts); }
+    public IReadOnlyList<FurnitureStop> Stops { get => _stops; init => _stops = Lists.Keep(value, MostParts); }
 
     /// <summary>Members up the girth, at most 1000.</summary>
-    public IReadOnlyList<ShellMember> Ribs { get => _ribs; init => _ribs = Copy(value, MostMembers); }
+    public IReadOnlyList<ShellMember> Ribs { get => _ribs; init => _ribs = Lists.Keep(value, MostMembers); }
 
     /// <summary>Members along the van, at most 1000.</summary>
-    public IReadOnlyList<ShellMember> Rails { get => _rails; init => _rails = Copy(value, MostMembers); }
+    public IReadOnlyList<ShellMember> Rails { get => _rails; init => _rails = Lists.Keep(value, MostMembers); }
 
     /// <summary>Where boards butt, along the boards, at most 200, each within the face.</summary>
-    public IReadOnlyList<Length> ButtJoints { get => _joints; init => _joints = Copy(value, MostJoints); }
+    public IReadOnlyList<Length> ButtJoints { get => _joints; init => _joints = Lists.Keep(value, MostJoints); }
 
     /// <summary>How board ends are carried where they butt.</summary>
     public JointStrip Joint { get; init; }
@@ -156,8 +155,8 @@ public sealed record FurringFace
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
     public bool Equals(FurringFace? other) => other is not null && Key.Equals(other.Key) && OptionalKey.Equals(other.OptionalKey) && Equals(StripSection, other.StripSection)
-        && Same(Openings, other.Openings, Equals) && Same(Breaks, other.Breaks, Equals) && Same(Stops, other.Stops, Equals) && Same(Ribs, other.Ribs, Equals) && Same(Rails, other.Rails, Equals)
-        && Same(ButtJoints, other.ButtJoints, static (left, right) => Door.Millimetres(left).Equals(Door.Millimetres(right)));
+        && Lists.Same(Openings, other.Openings, MostMembers, Equals) && Lists.Same(Breaks, other.Breaks, MostMembers, Equals) && Lists.Same(Stops, other.Stops, MostMembers, Equals) && Lists.Same(Ribs, other.Ribs, MostMembers, Equals) && Lists.Same(Rails, other.Rails, MostMembers, Equals)
+        && Lists.Same(ButtJoints, other.ButtJoints, MostMembers);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();
@@ -168,26 +167,4 @@ public sealed record FurringFace
         $"face of {Print.Number(Door.Millimetres(FaceLength))} x {Print.Mm(Door.Millimetres(Girth))}, bays up to {Print.Mm(Door.Millimetres(LargestBay))}, {Print.Number(Openings?.Count ?? 0)} openings, {Print.Number(Ribs?.Count ?? 0)} ribs, {Print.Number(Rails?.Count ?? 0)} rails";
 
     private static double? Mm(Length? length) => length is { } given ? Door.Millimetres(given) : null;
-
-    /// <summary>A hostile list is kept as it is, not copied: the check refuses it by its count.</summary>
-    private static IReadOnlyList<T> Copy<T>(IReadOnlyList<T> list, int most) => list is null || list.Count > most ? list! : [.. list];
-
-    /// <summary>More entries than any face may have are not compared: the list may claim any number.</summary>
-    private static bool Same<T>(IReadOnlyList<T>? left, IReadOnlyList<T>? right, Func<T, T, bool> equal)
-    {
-        if (left is null || right is null || left.Count != right.Count || left.Count > MostMembers)
-        {
-            return ReferenceEquals(left, right);
-        }
-
-        for (int i = 0; i < left.Count; i++)
-        {
-            if (!equal(left[i], right[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
 }

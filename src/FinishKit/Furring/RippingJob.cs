@@ -83,7 +83,7 @@ public sealed record RippingJob
         get => _parts;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _parts = value is null || value.Count > StripRipping.MostParts ? value! : [.. value];
+        init => _parts = Lists.Keep(value, StripRipping.MostParts);
     }
 
     /// <summary>What is cut off each of the four edges first, its kerf included, 0 to 500 mm, so that at least 1 mm is left each way. Default 5 mm (common practice).</summary>

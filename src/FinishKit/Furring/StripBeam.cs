@@ -6,9 +6,6 @@ namespace FinishKit;
 /// <summary>A piece as a beam under a point load at its worst place.</summary>
 internal readonly struct StripBeam
 {
-    private const int Samples = 24;
-    private const int Refinements = 40;
-
     private StripBeam(double sagShare, double sag, double limit, double stress, double span, int supports, double overhang)
     {
         SagShare = sagShare;
@@ -75,62 +72,15 @@ internal readonly struct StripBeam
         for (int i = 0; i < spans.Length; i++)
         {
             double length = spans[i], allowed = Math.Min(BeamDefaults.DeflectionLimit, length / BeamDefaults.DeflectionRatio);
-            double worst = Sagging(loaded[i], length, load, WorstPlace(loaded[i], length, load, Sagging)) / section.Stiffness;
-            if (worst / allowed > share)
+            SpanWorst worst = WorstLoads.InSpan(default, loaded[i], length, section.Stiffness, i, load, isDisplaced: false);
+            if (worst.Sag.Value / allowed > share)
             {
-                (share, sag, limit, span) = (worst / allowed, worst, allowed, length);
+                (share, sag, limit, span) = (worst.Sag.Value / allowed, worst.Sag.Value, allowed, length);
             }
 
-            moment = Math.Max(moment, Bending(loaded[i], length, load, WorstPlace(loaded[i], length, load, Bending)));
+            moment = Math.Max(moment, Math.Max(worst.Moment.Value, WorstLoads.OverSupports(spans, loaded, i, load)));
         }
 
         return new StripBeam(share, sag, limit, moment / section.Modulus, span, at.Count, overhang);
-    }
-
-    /// <summary>Deflection under the load times E I: on a straight beam no other place deflects more.</summary>
-    private static double Sagging(LoadedSpan span, double length, double load, double a)
-    {
-        double b = length - a;
-        (double left, double right) = span.EndMoments(a, load);
-        return ((load * a * a * b * b / 3) + (a * b * ((left * (length + b)) + (right * (length + a))) / 6)) / length;
-    }
-
-    /// <summary>The greatest moment with the load there: under it, or over a support beside it.</summary>
-    private static double Bending(LoadedSpan span, double length, double load, double a)
-    {
-        double b = length - a;
-        (double left, double right) = span.EndMoments(a, load);
-        double under = ((load * a * b) + (left * b) + (right * a)) / length;
-        return Math.Max(under, Math.Max(-left, -right));
-    }
-
-    private static double WorstPlace(LoadedSpan span, double length, double load, Func<LoadedSpan, double, double, double, double> size)
-    {
-        int best = 1;
-        double most = double.NegativeInfinity;
-        for (int i = 1; i < Samples; i++)
-        {
-            double value = size(span, length, load, length * i / Samples);
-            if (value > most)
-            {
-                (best, most) = (i, value);
-            }
-        }
-
-        double low = length * (best - 1) / Samples, high = length * (best + 1) / Samples;
-        for (int i = 0; i < Refinements; i++)
-        {
-            double third = (high - low) / 3, one = low + third, other = high - third;
-            if (size(span, length, load, one) >= size(span, length, load, other))
-            {
-                high = other;
-            }
-            else
-            {
-                low = one;
-            }
-        }
-
-        return (low + high) / 2;
     }
 }

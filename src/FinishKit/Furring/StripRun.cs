@@ -94,7 +94,7 @@ public sealed record StripRun
         get => _fixedPositions;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _fixedPositions = value is null || value.Count > StripSpacing.MostListed ? value! : [.. value];
+        init => _fixedPositions = Lists.Keep(value, StripSpacing.MostListed);
     }
 
     /// <summary>Largest distance between neighbouring strips, centre to centre, more than 0 up to 1 km and no less than a ten-thousandth of the run; exactly met is met.</summary>
@@ -104,7 +104,7 @@ public sealed record StripRun
     public IReadOnlyList<RibLine> Ribs
     {
         get => _ribs;
-        init => _ribs = value is null || value.Count > StripSpacing.MostListed ? value! : [.. value];
+        init => _ribs = Lists.Keep(value, StripSpacing.MostListed);
     }
 
     /// <summary>Least distance between neighbouring strips of which at least one is chosen, centre to centre, more than 0 up to 1 km. Default 40 mm, a strip's width (common practice).</summary>
@@ -120,8 +120,8 @@ public sealed record StripRun
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
     public bool Equals(StripRun? other) => other is not null && Key.Equals(other.Key)
-        && Same(FixedPositions, other.FixedPositions, static (left, right) => Door.Millimetres(left).Equals(Door.Millimetres(right)))
-        && Same(Ribs, other.Ribs, Equals);
+        && Lists.Same(FixedPositions, other.FixedPositions, StripSpacing.MostListed)
+        && Lists.Same(Ribs, other.Ribs, StripSpacing.MostListed, Equals);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();
@@ -130,23 +130,4 @@ public sealed record StripRun
     /// <returns>The text.</returns>
     public override string ToString() =>
         $"run of {Print.Number(Door.Millimetres(RunLength))} mm, bays up to {Print.Number(Door.Millimetres(LargestBay))} mm, {Print.Number(FixedPositions?.Count ?? 0)} fixed strips, {Print.Number(Ribs?.Count ?? 0)} ribs";
-
-    /// <summary>More entries than any run may have are not compared: the list may claim any number.</summary>
-    private static bool Same<T>(IReadOnlyList<T>? left, IReadOnlyList<T>? right, System.Func<T, T, bool> equal)
-    {
-        if (left is null || right is null || left.Count != right.Count || left.Count > StripSpacing.MostListed)
-        {
-            return ReferenceEquals(left, right);
-        }
-
-        for (int i = 0; i < left.Count; i++)
-        {
-            if (!equal(left[i], right[i]))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
 }

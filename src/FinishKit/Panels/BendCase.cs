@@ -40,7 +40,7 @@ public sealed record BendCase
         get => _rows;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _rows = value is null ? null : ArcRows.Keep(value);
+        init => _rows = value is null ? null : Lists.Keep(value, ArcRows.MostRows);
     }
 
     /// <summary>What the sheet lies on. Default: strips at the rows.</summary>
@@ -63,7 +63,7 @@ public sealed record BendCase
     /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(BendCase? other) => other is not null && Key.Equals(other.Key) && ArcRows.Same(Rows, other.Rows);
+    public bool Equals(BendCase? other) => other is not null && Key.Equals(other.Key) && Lists.Same(Rows, other.Rows, ArcRows.MostRows);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();

@@ -44,7 +44,7 @@ public sealed record HoldDownCase
         get => _rows;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _rows = ArcRows.Keep(value);
+        init => _rows = Lists.Keep(value, ArcRows.MostRows);
     }
 
     /// <summary>Size of the sheet along the axis of the curve, 1 mm to 100 m: a row's pull is that per width times it.</summary>
@@ -74,7 +74,7 @@ public sealed record HoldDownCase
     /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(HoldDownCase? other) => other is not null && Key.Equals(other.Key) && ArcRows.Same(Rows, other.Rows);
+    public bool Equals(HoldDownCase? other) => other is not null && Key.Equals(other.Key) && Lists.Same(Rows, other.Rows, ArcRows.MostRows);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();

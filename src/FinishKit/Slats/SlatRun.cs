@@ -76,7 +76,7 @@ public sealed record SlatRun
         get => _stations;
 
         // A hostile list is kept as it is, not copied: the check refuses it by its count.
-        init => _stations = value is null || value.Count > SlatSpread.MostStations ? value : [.. value];
+        init => _stations = Lists.Keep(value, SlatSpread.MostStations);
     }
 
     /// <summary>What gives way where the face tapers. The gap unless said.</summary>
