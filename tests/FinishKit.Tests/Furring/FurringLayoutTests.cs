@@ -195,4 +195,17 @@ public sealed class FurringLayoutTests
         Ribs = [.. new[] { (30, 60), (480, 50), (950, 40), (1420, 50), (1960, 50), (2330, 40), (2700, 50), (3060, 40), (3370, 60) }.Select(static rib => new ShellMember(Mm(rib.Item1), Mm(rib.Item2)))],
         Rails = [.. new[] { 20, 200, 642, 974 }.Select(static at => new ShellMember(Mm(at), Mm(40)))],
     };
+
+    [Fact]
+    public void A_long_span_between_short_ones_is_weakest_over_a_support()
+    {
+        // Rails at 80, 100, 600 and 620: spans of 20, 500 and 20. The short ones hold the long one nearly as a clamp would, where a load at a
+        // third gives 4/27 = 0.148 P L over the support and 0.125 P L at most under a load in the middle (derived).
+        BeamSection weak = new(Mm(40), Mm(15), Pressure.FromMegapascals(10_000)) { BendingStrength = Pressure.FromMegapascals(1), Grade = SectionGrade.DesignValues };
+        FurringFace face = new(Mm(300), Mm(700), Mm(1000)) { StripSection = weak, Rails = [new(Mm(80), Mm(18)), new(Mm(100), Mm(18)), new(Mm(600), Mm(18)), new(Mm(620), Mm(18))] };
+        BeamExtremes beam = ContinuousBeam.UnderPointLoad(new Beam(weak, [Mm(20), Mm(500), Mm(20)]), Force.FromNewtons(200));
+        Assert.Contains(beam.StressPlace.Millimeters, new[] { 20, 520.0 });
+        Finding broken = FurringLayout.LayOut(face).Findings.First(static finding => finding.Code == "furring-strip-too-weak");
+        Assert.Equal(beam.Stress.Megapascals, broken.Values.Single(static value => value.Name == "stress").Value, 1e-6 * beam.Stress.Megapascals);
+    }
 }
