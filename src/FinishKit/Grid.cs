@@ -13,6 +13,12 @@ internal static class Grid
     /// <summary>The nearest multiple of 1e-6 mm, half to even.</summary>
     internal static double Snap(double millimetres) => Math.Round(millimetres * StepsPerMillimetre) / StepsPerMillimetre;
 
+    /// <summary>A length as a whole number of nanometres, half to even: what search calculators compute with.</summary>
+    internal static long Nanometres(double millimetres) => (long)Math.Round(millimetres * StepsPerMillimetre);
+
+    /// <summary>Whole nanometres as millimetres.</summary>
+    internal static double Millimetres(long nanometres) => nanometres / StepsPerMillimetre;
+
     /// <summary>The least multiple of 1e-6 mm that is not below <paramref name="millimetres"/>; rounding noise of 1e-9 mm does not count.</summary>
     internal static double SnapUp(double millimetres) => Math.Ceiling((millimetres * StepsPerMillimetre) - 1e-3) / StepsPerMillimetre;
 

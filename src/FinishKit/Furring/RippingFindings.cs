@@ -16,7 +16,7 @@ internal static class RippingFindings
                 widest = System.Math.Max(widest, width);
             }
 
-            double asked = StripNumbers.Millimetres(widest), usable = StripNumbers.Millimetres(System.Math.Max(job.SheetLength, job.SheetWidth) - (2 * job.Trim));
+            double asked = Grid.Millimetres(widest), usable = Grid.Millimetres(System.Math.Max(job.SheetLength, job.SheetWidth) - (2 * job.Trim));
             findings.Add(new Finding(
                 "furring-strip-too-wide",
                 Severity.Problem,

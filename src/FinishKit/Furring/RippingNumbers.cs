@@ -50,7 +50,7 @@ internal sealed class RippingNumbers
             return null;
         }
 
-        RippingNumbers numbers = new(StripNumbers.Nanometres(sheetLength), StripNumbers.Nanometres(sheetWidth), StripNumbers.Nanometres(trim), StripNumbers.Nanometres(kerf), parts);
+        RippingNumbers numbers = new(Grid.Nanometres(sheetLength), Grid.Nanometres(sheetWidth), Grid.Nanometres(trim), Grid.Nanometres(kerf), parts);
         return numbers.HasRoom(path, trim, problems) && numbers.IsOfSize(path, problems) ? numbers : null;
     }
 
@@ -83,7 +83,7 @@ internal sealed class RippingNumbers
             double width = Door.Millimetres(part.Width, at.Then(".Width"), s_width, problems);
             double length = Door.Millimetres(part.Length, at.Then(".Length"), s_length, problems);
             Door.Number(part.Count, at.Then(".Count").ToString(), s_count, problems);
-            parts[i] = double.IsNaN(width) || double.IsNaN(length) ? default : (StripNumbers.Nanometres(width), StripNumbers.Nanometres(length), part.Count);
+            parts[i] = double.IsNaN(width) || double.IsNaN(length) ? default : (Grid.Nanometres(width), Grid.Nanometres(length), part.Count);
         }
 
         return parts;

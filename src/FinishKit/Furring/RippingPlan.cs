@@ -45,7 +45,7 @@ public sealed class RippedStrip
 
     /// <summary>Width and pieces, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Print.Mm(StripNumbers.Millimetres(_width))} wide, {Print.Number(_pieces.Length)} pieces, {Print.Mm(StripNumbers.Millimetres(_offcut))} left";
+    public override string ToString() => $"{Print.Mm(Grid.Millimetres(_width))} wide, {Print.Number(_pieces.Length)} pieces, {Print.Mm(Grid.Millimetres(_offcut))} left";
 }
 
 /// <summary>One sheet and the strips ripped from it. Over the sheet: strips + kerfs + trim + offcut = sheet.</summary>
@@ -79,7 +79,7 @@ public sealed class RippedSheet
 
     /// <summary>How many strips and what is left, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Print.Number(Strips.Count)} strips, {Print.Mm(StripNumbers.Millimetres(_offcut))} left";
+    public override string ToString() => $"{Print.Number(Strips.Count)} strips, {Print.Mm(Grid.Millimetres(_offcut))} left";
 }
 
 /// <summary>How many strips of one width a whole sheet gives.</summary>
@@ -216,8 +216,8 @@ public sealed class RippingPlan
     {
         Recorder recorder = new();
         RippingWay way = Recommended ?? Along;
-        double side = StripNumbers.Millimetres(way.Direction == RipDirection.AlongSheet ? _numbers.SheetWidth : _numbers.SheetLength);
-        double trim = StripNumbers.Millimetres(_numbers.Trim), kerf = StripNumbers.Millimetres(_numbers.Kerf);
+        double side = Grid.Millimetres(way.Direction == RipDirection.AlongSheet ? _numbers.SheetWidth : _numbers.SheetLength);
+        double trim = Grid.Millimetres(_numbers.Trim), kerf = Grid.Millimetres(_numbers.Kerf);
         for (int i = 0; i < way.Yields.Count; i++)
         {
             StripYield yield = way.Yields[i];
@@ -248,7 +248,7 @@ public sealed class RippingPlan
             figures.Add(new("proven", way.Proven ? 1 : 0, string.Empty));
             figures.Add(new("ripped-strips", way.RippedStrips, string.Empty));
             figures.Add(new("joints", way.Joints, string.Empty));
-            figures.Add(new("widest-offcut", StripNumbers.Millimetres(widest), "mm"));
+            figures.Add(new("widest-offcut", Grid.Millimetres(widest), "mm"));
         }
 
         return [.. figures];
@@ -266,5 +266,5 @@ public sealed class RippingPlan
     /// <returns>The text.</returns>
     public override string ToString() => Recommended?.ToString() ?? Findings[0].Message;
 
-    internal static Length Mm(long nanometres) => Door.Millimetres(StripNumbers.Millimetres(nanometres));
+    internal static Length Mm(long nanometres) => Door.Millimetres(Grid.Millimetres(nanometres));
 }

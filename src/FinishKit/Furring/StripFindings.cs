@@ -11,10 +11,10 @@ internal static class StripFindings
     internal static IReadOnlyList<Finding> Of(StripNumbers run, IReadOnlyList<PlacedStrip> strips, long? smallestFeasible)
     {
         List<Finding> findings = [];
-        double least = StripNumbers.Millimetres(run.LeastDistance);
+        double least = Grid.Millimetres(run.LeastDistance);
         if (smallestFeasible is { } nanometres)
         {
-            double allowed = StripNumbers.Millimetres(run.LargestBay), feasible = StripNumbers.Millimetres(nanometres);
+            double allowed = Grid.Millimetres(run.LargestBay), feasible = Grid.Millimetres(nanometres);
             findings.Add(new Finding(
                 "furring-bay-infeasible",
                 Severity.Problem,
@@ -40,7 +40,7 @@ internal static class StripFindings
 
         if (pairs > 0)
         {
-            double left = StripNumbers.Millimetres(run.Fixed[closest - 1]), distance = StripNumbers.Millimetres(run.Fixed[closest] - run.Fixed[closest - 1]);
+            double left = Grid.Millimetres(run.Fixed[closest - 1]), distance = Grid.Millimetres(run.Fixed[closest] - run.Fixed[closest - 1]);
             findings.Add(new Finding(
                 "furring-fixed-too-close",
                 Severity.Caution,

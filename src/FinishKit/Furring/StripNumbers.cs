@@ -48,10 +48,6 @@ internal sealed class StripNumbers
     /// <summary>The widest of the half-widths: nothing farther from a strip needs to be looked at.</summary>
     private long WidestHalf { get; }
 
-    internal static long Nanometres(double millimetres) => (long)Math.Round(millimetres * 1e6);
-
-    internal static double Millimetres(long nanometres) => nanometres / 1e6;
-
     /// <summary>Null where there is a problem.</summary>
     internal static StripNumbers? Read(StripRun run, string path, List<InputProblem>? problems)
     {
@@ -64,7 +60,7 @@ internal sealed class StripNumbers
         double length = Door.Millimetres(run.RunLength, new Name(Member(path, nameof(run.RunLength))), s_length, problems);
         long[] fixedPositions = ReadFixed(run, path, double.IsNaN(length) ? s_somewhere : new Allowed(0, length, "mm"), problems);
         double bay = Door.Millimetres(run.LargestBay, new Name(Member(path, nameof(run.LargestBay))), s_length, problems);
-        if (!double.IsNaN(bay + length) && Nanometres(bay) * MostBays < Nanometres(length))
+        if (!double.IsNaN(bay + length) && Grid.Nanometres(bay) * MostBays < Grid.Nanometres(length))
         {
             Door.Report(new InputProblem(Member(path, nameof(run.LargestBay)), Print.Number(bay) + " mm", "no less than a ten-thousandth of the run, " + Print.Number(length / MostBays) + " mm", isRange: true), problems);
         }
@@ -76,7 +72,7 @@ internal sealed class StripNumbers
             Door.Report(new InputProblem(Member(path, nameof(run.Preference)), Print.Number((int)run.Preference), "one of OnRibs, FewestStrips", isRange: true), problems);
         }
 
-        return (problems?.Count ?? 0) > before ? null : new StripNumbers(fixedPositions, centres, halfWidths, indices, Nanometres(bay), Nanometres(least));
+        return (problems?.Count ?? 0) > before ? null : new StripNumbers(fixedPositions, centres, halfWidths, indices, Grid.Nanometres(bay), Grid.Nanometres(least));
     }
 
     /// <summary>The rib that a strip bears on, as the caller counts them: of several the one whose middle is nearest, of those as near the first; null if none.</summary>
@@ -145,7 +141,7 @@ internal sealed class StripNumbers
         for (int i = 0; i < count; i++)
         {
             double position = Door.Millimetres(run.FixedPositions[i], new Name(name, i), allowed, problems);
-            positions[i] = double.IsNaN(position) ? 0 : Nanometres(position);
+            positions[i] = double.IsNaN(position) ? 0 : Grid.Nanometres(position);
         }
 
         Array.Sort(positions);
@@ -182,8 +178,8 @@ internal sealed class StripNumbers
 
             double centre = Door.Millimetres(rib.Centre, at.Then(".Centre"), s_centre, problems);
             double half = Door.Millimetres(rib.HalfWidth, at.Then(".HalfWidth"), s_halfWidth, problems);
-            centres[i] = double.IsNaN(centre) ? 0 : Nanometres(centre);
-            halfWidths[i] = double.IsNaN(half) ? 0 : Nanometres(half);
+            centres[i] = double.IsNaN(centre) ? 0 : Grid.Nanometres(centre);
+            halfWidths[i] = double.IsNaN(half) ? 0 : Grid.Nanometres(half);
             indices[i] = i;
             rising &= i == 0 || centres[i - 1] <= centres[i];
         }

@@ -117,12 +117,12 @@ public static class StripRipping
 
         List<StripYield> yields = [];
         bool fits = true;
-        double side = StripNumbers.Millimetres(isAlong ? job.SheetWidth : job.SheetLength), trim = StripNumbers.Millimetres(job.Trim), kerf = StripNumbers.Millimetres(job.Kerf);
+        double side = Grid.Millimetres(isAlong ? job.SheetWidth : job.SheetLength), trim = Grid.Millimetres(job.Trim), kerf = Grid.Millimetres(job.Kerf);
         for (int i = 0; i < widths.Count; i++)
         {
             long width = widths[i];
             int perSheet = (int)((usableWidth + job.Kerf) / (width + job.Kerf));
-            yields.Add(new StripYield(width, perSheet, StripNumbers.Nanometres(SolveYield(side, trim, kerf, StripNumbers.Millimetres(width), perSheet, i + 1, default(Silent)))));
+            yields.Add(new StripYield(width, perSheet, Grid.Nanometres(SolveYield(side, trim, kerf, Grid.Millimetres(width), perSheet, i + 1, default(Silent)))));
             fits &= perSheet > 0;
         }
 

@@ -81,7 +81,7 @@ public static class StripSpacing
             ? Place(numbers, StripSolver.Solve(numbers, run.Preference))
             : Array.ConvertAll(numbers.Fixed, position => Place(numbers, position, StripKind.Fixed));
         List<DefaultUsed> defaults = run.LeastDistance is null ? [new(new Figure("least-distance", StripDefaults.LeastDistance, "mm"), StripDefaults.LeastDistanceSource)] : [];
-        return new StripLayout(run, strips, smallest is { } bay ? Door.Millimetres(StripNumbers.Millimetres(bay)) : null, StripFindings.Of(numbers, strips, smallest), defaults);
+        return new StripLayout(run, strips, smallest is { } bay ? Door.Millimetres(Grid.Millimetres(bay)) : null, StripFindings.Of(numbers, strips, smallest), defaults);
     }
 
     private static PlacedStrip[] Place(StripNumbers run, List<(long Position, StripKind Kind)> chosen)
@@ -95,5 +95,5 @@ public static class StripSpacing
         return strips;
     }
 
-    private static PlacedStrip Place(StripNumbers run, long position, StripKind kind) => new(Door.Millimetres(StripNumbers.Millimetres(position)), kind, run.BearsOn(position));
+    private static PlacedStrip Place(StripNumbers run, long position, StripKind kind) => new(Door.Millimetres(Grid.Millimetres(position)), kind, run.BearsOn(position));
 }

@@ -158,7 +158,7 @@ public sealed partial class DocumentationTests
     private static partial Regex Word();
 
     /// <summary>An id as derived ones are written, or a publication's: with a hyphen and all small letters, or capitals with digits.</summary>
-    [GeneratedRegex(@"\b((geometry|materials|beams|fastening|furring|panels|slats|retention|withdrawal|tolerance|default)-[a-z-]+|[A-Z]+(-[A-Z]+)*-\d[\d.-]*\d)\b")]
+    [GeneratedRegex(@"\b((geometry|materials|beams|fastening|stock|furring|boards|panels|slats|retention|withdrawal|tolerance|default)-[a-z-]+|[A-Z]+(-[A-Z]+)*-\d[\d.-]*\d)\b")]
     private static partial Regex IdLike();
 
     [GeneratedRegex(@"^(?:more than 0(?: \S+)?, up to|(?<least>-?[\d.]+) to) (?<most>-?[\d.]+)(?: \S+)?$")]
