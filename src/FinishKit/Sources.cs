@@ -81,4 +81,6 @@ internal static class Sources
     internal static readonly Source SlatSpread = Source.Derived("slats-spread", "Equal gaps between slats", "what the slats leave of the width, shared by the gaps; a face that tapers leaves less where it is narrower");
 
     internal static readonly Source SlatsOnCurve = Source.Derived("slats-on-curve", "Straight slats on a circle", "chords on a hollow and tangents on a bulge; neighbouring slats turn by the angles that a slat and a gap subtend, and edges square to them lean by half of that");
+
+    internal static readonly Source BoardCutting = Source.Derived("stock-cutting", "Pieces cut from boards", "n pieces have n - 1 kerfs between them; a board counted with one kerf more holds pieces counted with one kerf each; boards whose pieces cannot be worth as much as all parts do not give them, whatever values the parts are given");
 }

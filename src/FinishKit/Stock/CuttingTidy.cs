@@ -1,0 +1,242 @@
+using System;
+using System.Collections.Generic;
+
+namespace FinishKit;
+
+/// <summary>
+/// Of plans that take the same boards, one that wastes less, and of those one with fewer set-ups: what two boards hold is shared anew
+/// where that leaves a longer offcut, and a pattern is repeated as often as the parts allow where the rest still goes on the boards left.
+/// Steps that help are kept; that no better plan exists is not claimed.
+/// </summary>
+internal sealed class CuttingTidy
+{
+    private const int MostPairNodes = 2000;
+    private const int MostPairs = 4000;
+    private const int MostTrials = 60;
+
+    private readonly CuttingProblem _problem;
+    private readonly BoardFilling _filling;
+    private readonly CuttingEffort _effort;
+    private readonly BoardKind[] _kinds;
+    private readonly long[] _lengths;
+    private readonly long _kerf, _least;
+
+    // Lengths: each size with a kerf, in nanometres. Least: the shortest offcut worth keeping.
+    internal CuttingTidy(CuttingProblem problem, BoardKind[] kinds, long[] lengths, long kerf, long least, CuttingEffort effort)
+    {
+        (_problem, _kinds, _lengths, _kerf, _least, _effort) = (problem, kinds, lengths, kerf, least, effort);
+        _filling = new BoardFilling(problem, effort);
+    }
+
+    /// <summary>What the saw leaves of a remainder, if it is worth keeping.</summary>
+    internal static long Kept(long remainder, long kerf, long least) => remainder - kerf >= least ? remainder - kerf : 0;
+
+    internal List<CuttingPattern> Tidy(List<CuttingPattern> plan)
+    {
+        List<CuttingPattern> best = SharePairs(plan);
+        return Repeat(best);
+    }
+
+    private static int SetUps(List<CuttingPattern> plan)
+    {
+        HashSet<string> different = new(StringComparer.Ordinal);
+        foreach (CuttingPattern pattern in plan)
+        {
+            different.Add(pattern.Key());
+        }
+
+        return different.Count;
+    }
+
+    private long Waste(List<CuttingPattern> plan)
+    {
+        long waste = 0;
+        foreach (CuttingPattern pattern in plan)
+        {
+            waste += Waste(pattern.Kind, pattern.Length(_lengths), pattern.Pieces);
+        }
+
+        return waste;
+    }
+
+    /// <summary>Board less pieces and less the offcut kept.</summary>
+    private long Waste(int kind, long held, int pieces)
+    {
+        BoardKind board = _kinds[kind];
+        return board.Length - (held - (pieces * _kerf)) - Kept(board.Usable + _kerf - held, _kerf, _least);
+    }
+
+    private List<CuttingPattern> SharePairs(List<CuttingPattern> plan)
+    {
+        List<CuttingPattern> best = [.. plan];
+        int pairs = 0;
+        bool isBetter = true;
+        while (isBetter)
+        {
+            isBetter = false;
+            for (int i = 0; i < best.Count && !isBetter; i++)
+            {
+                for (int k = i + 1; k < best.Count && !isBetter && pairs < MostPairs && !_effort.IsSpent; k++)
+                {
+                    long first = Room(best[i]), second = Room(best[k]);
+                    if (Kept(first + second, _kerf, _least) <= Kept(first, _kerf, _least) + Kept(second, _kerf, _least))
+                    {
+                        continue;
+                    }
+
+                    pairs++;
+                    if (Share(best[i], best[k]) is { } shared)
+                    {
+                        best[i] = shared.First;
+                        best[k] = shared.Second;
+                        isBetter = true;
+                        if (shared.Second.Pieces == 0)
+                        {
+                            best.RemoveAt(k);
+                        }
+
+                        if (shared.First.Pieces == 0)
+                        {
+                            best.RemoveAt(i);
+                        }
+                    }
+                }
+            }
+        }
+
+        return best;
+    }
+
+    private long Room(CuttingPattern pattern) => _kinds[pattern.Kind].Usable + _kerf - pattern.Length(_lengths);
+
+    /// <summary>What both hold, shared so that the two together waste less; null where no way was found.</summary>
+    private (CuttingPattern First, CuttingPattern Second)? Share(CuttingPattern first, CuttingPattern second)
+    {
+        int[] all = new int[_lengths.Length], own = new int[_lengths.Length];
+        int pieces = first.Pieces + second.Pieces, nodes = 0;
+        first.AddTo(all);
+        second.AddTo(all);
+
+        long held = first.Length(_lengths) + second.Length(_lengths);
+        long least = Waste(first.Kind, first.Length(_lengths), first.Pieces) + Waste(second.Kind, second.Length(_lengths), second.Pieces);
+        int[]? best = null;
+        Try(0, 0, 0);
+        _effort.Spend(nodes);
+        if (best is null)
+        {
+            return null;
+        }
+
+        int[] rest = new int[all.Length];
+        for (int i = 0; i < rest.Length; i++)
+        {
+            rest[i] = all[i] - best[i];
+        }
+
+        return (CuttingPattern.Of(first.Kind, best), CuttingPattern.Of(second.Kind, rest));
+
+        void Try(int size, long taken, int count)
+        {
+            if (++nodes > MostPairNodes)
+            {
+                return;
+            }
+
+            while (size < all.Length && all[size] == 0)
+            {
+                size++;
+            }
+
+            if (size == all.Length)
+            {
+                if (held - taken <= _kinds[second.Kind].Usable + _kerf)
+                {
+                    long waste = (count == 0 ? 0 : Waste(first.Kind, taken, count)) + (count == pieces ? 0 : Waste(second.Kind, held - taken, pieces - count));
+                    if (waste < least)
+                    {
+                        (least, best) = (waste, (int[])own.Clone());
+                    }
+                }
+
+                return;
+            }
+
+            long room = _kinds[first.Kind].Usable + _kerf - taken;
+            for (int many = (int)Math.Min(all[size], room / _lengths[size]); many >= 0; many--)
+            {
+                own[size] = many;
+                Try(size + 1, taken + (many * _lengths[size]), count + many);
+            }
+
+            own[size] = 0;
+        }
+    }
+
+    private List<CuttingPattern> Repeat(List<CuttingPattern> plan)
+    {
+        // What the plan holds: all of the demand, unless boards were too few.
+        int[] demand = new int[_lengths.Length], boards = new int[_problem.Kinds];
+        foreach (CuttingPattern pattern in plan)
+        {
+            boards[pattern.Kind]++;
+            pattern.AddTo(demand);
+        }
+
+        List<CuttingPattern> best = plan, settled = [];
+        long waste = Waste(plan);
+        int setUps = SetUps(plan), trials = 0;
+        HashSet<string> done = new(StringComparer.Ordinal);
+        while (trials < MostTrials && !_effort.IsSpent)
+        {
+            // The pattern that could be repeated most, of those not looked at.
+            CuttingPattern? next = null;
+            int most = 1;
+            foreach (CuttingPattern pattern in best)
+            {
+                int times = pattern.TimesIn(demand, boards);
+                if (times > most && !done.Contains(pattern.Key()))
+                {
+                    (most, next) = (times, pattern);
+                }
+            }
+
+            if (next is null)
+            {
+                break;
+            }
+
+            trials++;
+            done.Add(next.Key());
+            List<CuttingPattern> trial = [.. settled];
+            int[] demandLeft = (int[])demand.Clone(), boardsLeft = (int[])boards.Clone();
+            for (int i = 0; i < most; i++)
+            {
+                trial.Add(next);
+                next.TakeFrom(demandLeft);
+                boardsLeft[next.Kind]--;
+            }
+
+            int repeated = trial.Count;
+            if (_filling.BestFit(demandLeft, boardsLeft, 1) is not { } rest)
+            {
+                rest = _filling.FillOneByOne(demandLeft, boardsLeft, false, out int[] uncut);
+                if (Array.Exists(uncut, static count => count > 0))
+                {
+                    continue;
+                }
+            }
+
+            trial.AddRange(rest);
+            long trialWaste = Waste(trial);
+            int trialSetUps = SetUps(trial);
+            if (trialWaste < waste || (trialWaste == waste && trialSetUps < setUps))
+            {
+                (best, waste, setUps) = (trial, trialWaste, trialSetUps);
+                settled = trial.GetRange(0, repeated);
+                (demand, boards) = (demandLeft, boardsLeft);
+            }
+        }
+
+        return best;
+    }
+}
