@@ -83,4 +83,6 @@ internal static class Sources
     internal static readonly Source SlatsOnCurve = Source.Derived("slats-on-curve", "Straight slats on a circle", "chords on a hollow and tangents on a bulge; neighbouring slats turn by the angles that a slat and a gap subtend, and edges square to them lean by half of that");
 
     internal static readonly Source BoardCutting = Source.Derived("stock-cutting", "Pieces cut from boards", "n pieces have n - 1 kerfs between them; a board counted with one kerf more holds pieces counted with one kerf each; boards whose pieces cannot be worth as much as all parts do not give them, whatever values the parts are given");
+
+    internal static readonly Source BoardJoints = Source.Derived("boards-joints", "Joints chosen with the boards they are cut from", "whatever pieces are worth, the boards must hold the value of the courses' cheapest choice of joints, which is a shortest path over the courses because only neighbours restrict each other");
 }

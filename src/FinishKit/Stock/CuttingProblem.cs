@@ -194,6 +194,9 @@ internal sealed class PartValues
         }
     }
 
+    /// <summary>Where the parts are not settled: what is needed at least, whichever are cut.</summary>
+    internal PartValues(long[] values, long[] most, long needed) => (Values, Most, Needed) = (values, most, needed);
+
     internal long[] Values { get; }
 
     internal long[] Most { get; }

@@ -24,6 +24,8 @@ internal static class GoodValues
     private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
     private static readonly SlatRun s_slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
 
+    private static readonly JointJob s_joints = new([new JointRun(2, Mm(10), Mm(3600)) { Name = "a course" }, new JointRun(3, Mm(10), Mm(3600))], [Mm(600), Mm(1200), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(1300))] };
+
     private static readonly Dictionary<Type, Func<object>> s_byType = new()
     {
         [typeof(bool)] = static () => false,
@@ -132,6 +134,16 @@ internal static class GoodValues
         [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
         [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
         [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
+
+        // Joints
+        [typeof(StockBoard)] = static () => new StockBoard(Mm(2438), 9.80m),
+        [typeof(IReadOnlyList<StockBoard>)] = static () => new[] { new StockBoard(Mm(2438), 9.80m) },
+        [typeof(BoardOffcut)] = static () => new BoardOffcut(Mm(1300)),
+        [typeof(IReadOnlyList<BoardOffcut>)] = static () => new[] { new BoardOffcut(Mm(1300)) },
+        [typeof(JointRun)] = static () => new JointRun(2, Mm(10), Mm(3600)) { Name = "a course" },
+        [typeof(IReadOnlyList<JointRun>)] = static () => new[] { new JointRun(2, Mm(10), Mm(3600)), new JointRun(3, Mm(10), Mm(3600)) },
+        [typeof(JointJob)] = static () => s_joints,
+        [typeof(JointLayout)] = static () => BoardJoints.Choose(s_joints),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -199,6 +211,8 @@ internal static class GoodValues
         ["SlatCurve.radius"] = Mm(3818),
         ["SlatCount.radius"] = Mm(3818),
         ["SlatCount.station"] = 0,
+        ["BoardJoints.progress"] = new Progress<double>(),
+        ["BoardJoints.cancellation"] = System.Threading.CancellationToken.None,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

@@ -228,6 +228,15 @@ internal static class Samples
         yield return ("slats that close", SlatCurve.Fit(Mm(400.5), Mm(40), Mm(60), Mm(6)));
         yield return ("slats that meet before the face", SlatCurve.Fit(Mm(50.5), Mm(40), Mm(60), Mm(6)));
         yield return ("no slat", default(SlatFit));
+
+        // Joints
+        JointJob joints = new([new(1, Mm(0), Mm(3600.5)), new(2, Mm(0), Mm(3600)), new(4, Mm(0), Mm(450.5)) { Name = "under the window" }], [Mm(600), Mm(1200.5), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438.5), 1234.5m)]);
+        yield return ("joints", BoardJoints.Choose(joints));
+        yield return ("joints without strips", BoardJoints.Choose(joints with { Strips = [Mm(1200.5)] }));
+        yield return ("joints too close", BoardJoints.Choose(joints with { Stagger = 3, Effort = 1000 }));
+        yield return ("joints of short pieces", BoardJoints.Choose(joints with { ShortestPiece = Mm(1900.5), Stagger = 0 }));
+        yield return ("joints of no boards", BoardJoints.Choose(joints with { Stock = [new StockBoard(Mm(2438.5), 1m) { Available = 0 }] }));
+        yield return ("a sample of joints", BoardJoints.Choose(new JointJob([new(1, Mm(0), Mm(20_000))], [.. Enumerable.Range(1, 60).Select(static i => Mm(i * 320.5))], [new StockBoard(Mm(5000.5), 1234.5m)]) { Effort = 1000 }));
     }
 
     internal static IEnumerable<string> Texts()

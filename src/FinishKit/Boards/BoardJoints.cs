@@ -1,0 +1,132 @@
+using System;
+using System.Collections.Generic;
+using System.Threading;
+
+namespace FinishKit;
+
+/// <summary>Where courses that are longer than the boards are butted, chosen together with what is cut from which board, so that the boards cost least.</summary>
+public static class BoardJoints
+{
+    internal const int MostRuns = 200;
+    internal const int MostStrips = 200;
+    internal const int MostJoints = 9;
+    internal const int MostSplits = 2000;
+    internal const int LongestName = 80;
+
+    /// <summary>The joints of every course and the cutting plan of all pieces, of least cost together; of those found one with few joints.</summary>
+    /// <param name="job">The courses, the strips, the boards, and whatever differs from the defaults.</param>
+    /// <param name="progress">Told now and then how much of the effort is used, 0 to 1; null for nobody.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>The joints and pieces of every run, the cutting plan, the least that any choice of joints costs, and findings.</returns>
+    /// <remarks>
+    /// <para>Formula: a run longer than the boards has the fewest joints that strips, boards and shortest piece allow, or one more; joints of neighbouring courses lie on strips whose numbers differ by the stagger or more. Least cost: for any values of pieces the boards must hold the value of the cheapest choice of joints, a shortest path over the courses.</para>
+    /// <para>Validity: square butts on the middle of a strip, straight courses, nine joints a run at most. The cost is proven least, over these choices and all plans, where <see cref="JointLayout.Proven"/> says so; where a course has more than 2000 ways of being divided (fewer where there are more than ten courses) an even sample of them is looked at.</para>
+    /// <para>Source: boards-joints, stock-cutting (derived); default-joint-stagger, default-shortest-piece, default-joint-strip, default-mitre-kerf, default-end-trim, default-least-offcut (common practice).</para>
+    /// </remarks>
+    /// <exception cref="ArgumentNullException">The job, its list or an entry is null.</exception>
+    /// <exception cref="ArgumentException">A value is outside its range or in an undefined unit; the parameter is named by its path.</exception>
+    /// <exception cref="OperationCanceledException">The search was cancelled; no part of a layout is returned.</exception>
+    /// <example><code>
+    /// JointRun[] courses = [new(1, Mm(0), Mm(3600)), new(2, Mm(0), Mm(3600)), new(3, Mm(0), Mm(3600))];
+    /// JointLayout wall = BoardJoints.Choose(new JointJob(courses, [Mm(600), Mm(1200), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438), 9.80m)]));
+    /// int boards = wall.Cutting.Boards.Count;      // 5: a joint at 1200 and one at 2400 in turn, and 2 x 1200 and a kerf are 2402.8 of 2408; joints at 1800 would take 6
+    /// decimal cost = wall.Cost;                    // 49.00, and wall.Proven: four boards do not hold 10,800 mm
+    /// </code></example>
+    public static JointLayout Choose(JointJob job, IProgress<double>? progress = null, CancellationToken cancellation = default)
+    {
+        JointNumbers numbers = JointNumbers.Read(job, nameof(job), null)!;
+        cancellation.ThrowIfCancellationRequested();
+        CuttingEffort rulesEffort = new(long.MaxValue, null, cancellation);
+        JointRules rules = JointRules.Find(numbers, rulesEffort);
+        long? strip = rules.AreKept ? null : rules.StripToAdd(numbers, rulesEffort);
+        long? board = rules.AreKept ? null : JointRules.BoardToBuy(numbers, rulesEffort);
+
+        // A quarter of the effort is kept for the plan.
+        JointSearch search = new(rules.Choices, numbers.Cutting, 3 * ((long)numbers.Effort / 4), progress, cancellation);
+        search.Run();
+        int[][] joints = new int[numbers.Runs.Length][];
+        for (int c = 0; c < search.Best.Length; c++)
+        {
+            JointCourse course = rules.Choices.Courses[c];
+            for (int i = 0; i < course.Runs.Length; i++)
+            {
+                joints[course.Runs[i]] = course.Splits[search.Best[c]].ByRun[i];
+            }
+        }
+
+        JointedRun[] runs = Lay(job, numbers, rules, joints);
+        CuttingPlan plan = BoardCutting.Cut(PartsOf(job, numbers, runs), null, cancellation);
+        progress?.Report(1);
+        decimal? least = rules.AreKept && plan.LeastCost is not null ? Math.Min(plan.Cost, (decimal)(search.LeastCost * search.Money) / CuttingNumbers.PriceSteps) : null;
+        return new JointLayout(job, numbers, rules, runs, plan, least, search.Nodes + plan.Nodes, strip, board);
+    }
+
+    /// <summary>All problems with a job; nothing is thrown.</summary>
+    /// <param name="job">The job.</param>
+    /// <returns>The problems; empty if there are none.</returns>
+    public static IReadOnlyList<InputProblem> Check(JointJob job)
+    {
+        List<InputProblem> problems = [];
+        JointNumbers.Read(job, nameof(job), problems);
+        return problems;
+    }
+
+    /// <summary>The one formula body: joints that a length alone asks for.</summary>
+    internal static double SolveFewest<TTrace>(double length, double usable, int joints, int run, TTrace trace)
+        where TTrace : struct, ITrace
+    {
+        trace.Given("l", length, "mm", Sources.Given, run, "length of the run");
+        trace.Given("C", usable, "mm", Sources.BoardJoints, meaning: "usable length of the longest board");
+        trace.Given("j", joints, string.Empty, Sources.BoardJoints, run, "joints chosen");
+        double fewest = trace.Step("f", nameof(fewest), Grid.CeilingOfRatio(length, usable) - 1, string.Empty, Sources.BoardJoints, run);
+        return trace.Step("m", "moreThanLengthAsks", joints - fewest, string.Empty, Sources.BoardJoints, run);
+    }
+
+    private static JointedRun[] Lay(JointJob job, JointNumbers numbers, JointRules rules, int[][] joints)
+    {
+        Dictionary<int, int> perCourse = [];
+        foreach ((int course, long _, long _) in numbers.Runs)
+        {
+            perCourse.TryGetValue(course, out int before);
+            perCourse[course] = before + 1;
+        }
+
+        JointedRun[] runs = new JointedRun[joints.Length];
+        Dictionary<int, int> next = [];
+        foreach (int run in numbers.Order)
+        {
+            (int course, long start, long end) = numbers.Runs[run];
+            next.TryGetValue(course, out int before);
+            next[course] = before + 1;
+            string name = job.Runs[run].Name ?? $"course {Print.Number(course)}{(perCourse[course] > 1 ? ", run " + Print.Number(before + 1) : string.Empty)}";
+            List<ButtJoint> butts = [];
+            List<long> pieces = [];
+            long from = start;
+            foreach (int strip in joints[run])
+            {
+                butts.Add(new ButtJoint(strip, numbers.Strips[strip]));
+                pieces.Add(numbers.Strips[strip] - from);
+                from = numbers.Strips[strip];
+            }
+
+            pieces.Add(end - from);
+            runs[run] = new JointedRun(run, course, name, start, end, butts, pieces, rules.Ways[run] is { } ways ? ways.Fewest : null);
+        }
+
+        return runs;
+    }
+
+    private static CuttingJob PartsOf(JointJob job, JointNumbers numbers, JointedRun[] runs)
+    {
+        List<BoardPart> parts = [];
+        foreach (JointedRun run in runs)
+        {
+            for (int i = 0; i < run.Pieces.Count; i++)
+            {
+                parts.Add(new BoardPart(run.Pieces[i], 1) { Name = run.Pieces.Count == 1 ? run.Name : $"{run.Name}, piece {Print.Number(i + 1)}" });
+            }
+        }
+
+        return new CuttingJob(parts, job.Stock) { Offcuts = job.Offcuts, Kerf = job.Kerf, EndTrim = job.EndTrim, LeastOffcut = job.LeastOffcut, Effort = Math.Max(1000, numbers.Effort / 4) };
+    }
+}

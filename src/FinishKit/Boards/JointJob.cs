@@ -1,0 +1,152 @@
+using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
+using UnitsNet;
+
+namespace FinishKit;
+
+/// <summary>A course of boards, or one of its parts where openings interrupt it: a straight run that is boarded from end to end.</summary>
+public sealed record JointRun
+{
+    /// <summary>Makes one with all that has no default.</summary>
+    /// <param name="course">Number of its course.</param>
+    /// <param name="start">Where it starts.</param>
+    /// <param name="end">Where it ends.</param>
+    [SetsRequiredMembers]
+    public JointRun(int course, Length start, Length end)
+    {
+        Course = course;
+        Start = start;
+        End = end;
+    }
+
+    /// <summary>Makes one by its members.</summary>
+    public JointRun()
+    {
+    }
+
+    /// <summary>Number of its course, 0 to 10,000. Courses whose numbers differ by 1 are neighbours; runs of one number are one course, and must not overlap.</summary>
+    public required int Course { get; init; }
+
+    /// <summary>Where it starts along the wall, at its long point, -100 to 100 m.</summary>
+    public required Length Start { get; init; }
+
+    /// <summary>Where it ends, at its long point, up to 100 m; 1 mm to 20 m beyond the start.</summary>
+    public required Length End { get; init; }
+
+    /// <summary>What the person at the saw calls it, at most 80 characters; null for its course's number.</summary>
+    public string? Name { get; init; }
+
+    private (int, double, double, string?) Key => (Course, Door.Millimetres(Start), Door.Millimetres(End), Name);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(JointRun? other) => other is not null && Key.Equals(other.Key);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode();
+
+    /// <summary>Course, start and end, invariant.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Name ?? "course " + Print.Number(Course)} from {Print.Number(Door.Millimetres(Start))} to {Print.Mm(Door.Millimetres(End))}";
+}
+
+/// <summary>Courses to be jointed and cut: what <see cref="BoardJoints"/> needs to know.</summary>
+/// <remarks>
+/// Nothing is checked here: <see cref="BoardJoints.Check"/> reports all problems, and the calculating method throws the first.
+/// </remarks>
+public sealed record JointJob
+{
+    private readonly IReadOnlyList<JointRun> _runs = [];
+    private readonly IReadOnlyList<Length> _strips = [];
+    private readonly IReadOnlyList<StockBoard> _stock = [];
+    private readonly IReadOnlyList<BoardOffcut>? _offcuts;
+
+    /// <summary>An empty job for an object initialiser.</summary>
+    public JointJob()
+    {
+    }
+
+    /// <summary>A job with every default.</summary>
+    /// <param name="runs">The courses.</param>
+    /// <param name="strips">Where boards may butt.</param>
+    /// <param name="stock">The boards that can be bought.</param>
+    [SetsRequiredMembers]
+    public JointJob(IReadOnlyList<JointRun> runs, IReadOnlyList<Length> strips, IReadOnlyList<StockBoard> stock)
+    {
+        Runs = runs;
+        Strips = strips;
+        Stock = stock;
+    }
+
+    /// <summary>The courses, 1 to 200 runs in any order.</summary>
+    public required IReadOnlyList<JointRun> Runs
+    {
+        get => _runs;
+
+        // A hostile list is kept as it is, not copied: the check refuses it by its count.
+        init => _runs = Lists.Keep(value, BoardJoints.MostRuns);
+    }
+
+    /// <summary>Middles of the strips on which boards may butt, 0 to 200 of them, each beyond the one before, -100 to 100 m. They serve every course.</summary>
+    public required IReadOnlyList<Length> Strips
+    {
+        get => _strips;
+        init => _strips = Lists.Keep(value, BoardJoints.MostStrips);
+    }
+
+    /// <summary>The boards that can be bought, 1 to 20 kinds.</summary>
+    public required IReadOnlyList<StockBoard> Stock
+    {
+        get => _stock;
+        init => _stock = Lists.Keep(value, BoardCutting.MostStock);
+    }
+
+    /// <summary>Offcuts on hand, 0 to 100 kinds; null for none.</summary>
+    public IReadOnlyList<BoardOffcut>? Offcuts
+    {
+        get => _offcuts;
+        init => _offcuts = value is null ? null : Lists.Keep(value, BoardCutting.MostOffcuts);
+    }
+
+    /// <summary>How far joints of neighbouring courses are apart at least, counted in strips, 0 to 20: of the strips under two such joints the numbers differ by this or more. 0: anywhere; 1: not on one strip. Default 2 (common practice).</summary>
+    public int? Stagger { get; init; }
+
+    /// <summary>Shortest piece of a jointed run, 1 mm to 20 m. A run that needs no joint stays whole, however short. Default 600 mm (common practice).</summary>
+    public Length? ShortestPiece { get; init; }
+
+    /// <summary>Width of the saw cut, 0 to 20 mm. Default 2.8 mm (common practice).</summary>
+    public Length? Kerf { get; init; }
+
+    /// <summary>What is cut off each end of a bought board first, its kerf included, 0 to 500 mm, so that at least 1 mm is left. Default 15 mm (common practice).</summary>
+    public Length? EndTrim { get; init; }
+
+    /// <summary>Shortest offcut worth keeping, 1 mm to 20 m; what is shorter is waste. Default 400 mm (common practice).</summary>
+    public Length? LeastOffcut { get; init; }
+
+    /// <summary>Nodes of search at most, 1000 to 2,000,000,000: the same job stops at the same place on every machine. Default 20,000,000; a quarter of it is for the cutting plan.</summary>
+    public int? Effort { get; init; }
+
+    private (int?, double?, double?, double?, double?, int?) Key => (Stagger, Of(ShortestPiece), Of(Kerf), Of(EndTrim), Of(LeastOffcut), Effort);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit, and the lists hold the same in the same order.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(JointJob? other) => other is not null
+        && Key.Equals(other.Key)
+        && Lists.Same(Runs, other.Runs, BoardJoints.MostRuns, Equals)
+        && Lists.Same(Strips, other.Strips, BoardJoints.MostStrips)
+        && Lists.Same(Stock, other.Stock, BoardCutting.MostStock, Equals)
+        && ((Offcuts is null && other.Offcuts is null) || Lists.Same(Offcuts, other.Offcuts, BoardCutting.MostOffcuts, Equals));
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode();
+
+    /// <summary>How many runs, strips and kinds of boards, invariant.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() =>
+        $"{Print.Number(Runs?.Count ?? 0)} runs over {Print.Number(Strips?.Count ?? 0)} strips from {Print.Number(Stock?.Count ?? 0)} kinds of boards";
+
+    private static double? Of(Length? length) => length is { } own ? Door.Millimetres(own) : null;
+}

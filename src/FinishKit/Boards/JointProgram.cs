@@ -1,0 +1,451 @@
+using System;
+using System.Collections.Generic;
+
+namespace FinishKit;
+
+/// <summary>The most value that a board of a kind can hold, of pieces that some choice of joints has.</summary>
+internal sealed class JointPricing
+{
+    private const int Cells = 8192;
+    private const long MostNodes = 300_000;
+
+    private readonly CuttingProblem _problem;
+    private readonly CuttingEffort _effort;
+    private readonly System.Threading.CancellationToken _cancellation;
+
+    internal JointPricing(CuttingProblem problem, CuttingEffort effort, System.Threading.CancellationToken cancellation) => (_problem, _effort, _cancellation) = (problem, effort, cancellation);
+
+    /// <summary>No board of the kind holds more; the counts are those of a valuable filling, mostly of the best.</summary>
+    internal long Most(int kind, long[] values, out int[]? counts)
+    {
+        long capacity = _problem.Capacity[kind];
+        int[] demand = new int[values.Length];
+        for (int i = 0; i < demand.Length; i++)
+        {
+            demand[i] = (int)Math.Min(_problem.Demand[i], capacity / _problem.Sizes[i]);
+        }
+
+        CuttingEffort own = new(MostNodes, null, _cancellation);
+        PatternPricing pricing = new(_problem.Sizes, own);
+        pricing.Prepare(values, demand);
+        long? most = pricing.Best(capacity, 0, out counts, false);
+        if (most is null)
+        {
+            int[]? found = counts;
+            most = pricing.Best(capacity, 0, out counts);
+            counts ??= found;
+        }
+
+        _effort.Spend(own.Used + 1);
+        return most ?? Coarse(capacity, values, demand);
+    }
+
+    /// <summary>Sizes and board rounded down to a coarse grid: whatever goes on the board goes on that one too.</summary>
+    private long Coarse(long capacity, long[] values, int[] demand)
+    {
+        long grid = (capacity / Cells) + 1, extra = 0;
+        long[] most = new long[(capacity / grid) + 1];
+        for (int i = 0; i < values.Length; i++)
+        {
+            long size = _problem.Sizes[i] / grid;
+            if (size == 0)
+            {
+                extra += demand[i] * values[i];
+                continue;
+            }
+
+            for (long room = size; demand[i] > 0 && room < most.Length; room++)
+            {
+                most[room] = Math.Max(most[room], most[room - size] + values[i]);
+            }
+        }
+
+        _effort.Spend(values.Length * (long)most.Length / 16);
+        long best = 0;
+        foreach (long value in most)
+        {
+            best = Math.Max(best, value);
+        }
+
+        return best + extra;
+    }
+}
+
+/// <summary>
+/// The linear program over joints and boards at once: choices of joints and patterns may both be taken in fractions. Minimise the price of
+/// the boards, subject to pieces cut being no fewer than pieces chosen, of each size; of each chain of neighbouring courses one choice in
+/// all; boards within what there is. Columns of both kinds are made as they are wanted. Its dual values are the values of pieces that
+/// prove most; the proof itself is reckoned anew in whole numbers, so that nothing rests on the rounding here.
+/// </summary>
+internal sealed class JointProgram
+{
+    private const double Scale = 1L << 40;
+    private const double Dear = 10;
+    private const int MostPivots = 4000;
+
+    private readonly JointChoices _choices;
+    private readonly CuttingProblem _problem;
+    private readonly JointPricing _pricing;
+    private readonly CuttingEffort _effort;
+    private readonly List<Column> _columns = [];
+    private readonly double[] _cost;
+    private readonly int[] _limitRow, _chainRow, _chainStart;
+    private readonly int _rows, _sizes;
+    private readonly double[][] _inverse;
+    private readonly double[] _level, _dual, _entering;
+    private readonly Column[] _basis;
+    private int _pivots;
+    private bool _isDone;
+
+    internal JointProgram(JointChoices choices, CuttingProblem problem, JointPricing pricing, int[] first, CuttingEffort effort)
+    {
+        (_choices, _problem, _pricing, _effort) = (choices, problem, pricing, effort);
+        _sizes = _rows = problem.Sizes.Length;
+        _limitRow = new int[problem.Kinds];
+        _cost = new double[problem.Kinds];
+        double dearest = 1;
+        for (int kind = 0; kind < problem.Kinds; kind++)
+        {
+            _cost[kind] = (double)problem.Price[kind] / problem.Pack[kind];
+            dearest = Math.Max(dearest, _cost[kind]);
+            _limitRow[kind] = problem.Limit[kind] < problem.Pieces ? _rows++ : -1;
+        }
+
+        List<int> starts = [];
+        for (int c = 0; c < choices.Courses.Count; c++)
+        {
+            if (!choices.Courses[c].IsLinked)
+            {
+                starts.Add(c);
+            }
+        }
+
+        _chainStart = [.. starts, choices.Courses.Count];
+        _chainRow = new int[starts.Count];
+        for (int chain = 0; chain < _chainRow.Length; chain++)
+        {
+            _chainRow[chain] = _rows++;
+        }
+
+        for (int kind = 0; kind < problem.Kinds; kind++)
+        {
+            _cost[kind] /= dearest;
+        }
+
+        _inverse = new double[_rows][];
+        (_level, _dual, _entering) = (new double[_rows], new double[_rows], new double[_rows]);
+        _basis = new Column[_rows];
+        Start(first);
+    }
+
+    /// <summary>Values of the next round with what boards hold of them and what every choice needs, and the cheapest choice by them; false at the end.</summary>
+    internal bool Next(out PartValues? proof, out int[]? choice)
+    {
+        (proof, choice) = (null, null);
+        while (!_isDone && !_effort.IsSpent && _pivots < MostPivots)
+        {
+            Duals();
+            if (EnterKnown())
+            {
+                continue;
+            }
+
+            long[] values = new long[_sizes], most = new long[_problem.Kinds];
+            for (int i = 0; i < _sizes; i++)
+            {
+                values[i] = Math.Max(0, (long)(_dual[i] * Scale));
+            }
+
+            bool isNew = false;
+            for (int kind = 0; kind < most.Length; kind++)
+            {
+                most[kind] = _pricing.Most(kind, values, out int[]? counts);
+                isNew |= counts is not null && Add(kind, counts);
+            }
+
+            long[][] toGo = _choices.ToGo(values, _effort);
+            choice = _choices.Cheapest(toGo, _effort);
+            proof = new PartValues(values, most, JointChoices.Least(toGo, 0));
+            isNew |= choice is not null && Add(choice);
+            _isDone = !isNew;
+            return true;
+        }
+
+        return false;
+    }
+
+    /// <summary>Fillings of boards that are known already.</summary>
+    internal void Add(CuttingPattern pattern, int[] sizes)
+    {
+        int[] counts = new int[_sizes];
+        for (int i = 0; i < pattern.Sizes.Length; i++)
+        {
+            counts[sizes[pattern.Sizes[i]]] = pattern.Counts[i];
+        }
+
+        _columns.Add(PatternOf(pattern.Kind, counts));
+    }
+
+    /// <summary>Every size from an imaginary, very dear board; what a chain does not ask for is over.</summary>
+    private void Start(int[] first)
+    {
+        int[] demand = _choices.Demand(first);
+        long capacity = 0;
+        foreach (long one in _problem.Capacity)
+        {
+            capacity = Math.Max(capacity, one);
+        }
+
+        for (int row = 0; row < _rows; row++)
+        {
+            _inverse[row] = new double[_rows];
+            _inverse[row][row] = 1;
+            _basis[row] = new Column([row], [1], 0);
+        }
+
+        double[] right = new double[_rows];
+        for (int i = 0; i < _sizes; i++)
+        {
+            // Each a little over nothing, and none as much as another: no step is then of length 0.
+            right[i] = -1e-7 * (1 + (i * 7 % 31));
+            int fit = (int)Math.Max(1, capacity / _problem.Sizes[i]);
+            _basis[i] = demand[i] > 0 ? new Column([i], [fit], Dear) : new Column([i], [-1], 0);
+            _inverse[i][i] = 1 / _basis[i].Entries[0];
+        }
+
+        for (int kind = 0; kind < _limitRow.Length; kind++)
+        {
+            if (_limitRow[kind] >= 0)
+            {
+                right[_limitRow[kind]] = (_problem.Limit[kind] / _problem.Pack[kind] * _problem.Pack[kind]) + 1e-7;
+            }
+        }
+
+        for (int chain = 0; chain < _chainRow.Length; chain++)
+        {
+            int row = _chainRow[chain];
+            right[row] = 1;
+            Column column = PathOf(chain, first);
+            _basis[row] = column;
+            _columns.Add(column);
+            for (int k = 0; k < column.Rows.Length; k++)
+            {
+                if (column.Rows[k] < _sizes)
+                {
+                    _inverse[column.Rows[k]][row] = -column.Entries[k] * _inverse[column.Rows[k]][column.Rows[k]];
+                }
+            }
+        }
+
+        for (int row = 0; row < _rows; row++)
+        {
+            for (int k = 0; k < _rows; k++)
+            {
+                _level[row] += _inverse[row][k] * right[k];
+            }
+
+            _level[row] = Math.Max(0, _level[row]);
+        }
+    }
+
+    private void Duals()
+    {
+        Array.Clear(_dual, 0, _rows);
+        for (int row = 0; row < _rows; row++)
+        {
+            double cost = _basis[row].Cost;
+            if (cost != 0)
+            {
+                double[] own = _inverse[row];
+                for (int i = 0; i < _rows; i++)
+                {
+                    _dual[i] += cost * own[i];
+                }
+            }
+        }
+
+        _effort.Spend(1 + ((long)_rows * _rows / 64) + (_columns.Count / 8));
+    }
+
+    private bool EnterKnown()
+    {
+        Column? best = null;
+        double least = -1e-9;
+        foreach (Column column in _columns)
+        {
+            double reduced = column.Reduced(_dual);
+            if (reduced < least)
+            {
+                (least, best) = (reduced, column);
+            }
+        }
+
+        for (int row = 0; row < _chainRow[0]; row++)
+        {
+            double reduced = row < _sizes ? _dual[row] : -_dual[row];
+            if (reduced < least)
+            {
+                (least, best) = (reduced, new Column([row], [row < _sizes ? -1 : 1], 0));
+            }
+        }
+
+        return best is not null && Enter(best);
+    }
+
+    private bool Enter(Column column)
+    {
+        int leaving = -1;
+        double step = double.PositiveInfinity;
+        for (int row = 0; row < _rows; row++)
+        {
+            double[] own = _inverse[row];
+            double sum = 0;
+            for (int k = 0; k < column.Rows.Length; k++)
+            {
+                sum += column.Entries[k] * own[column.Rows[k]];
+            }
+
+            _entering[row] = sum;
+            if (sum > 1e-9)
+            {
+                double ratio = _level[row] / sum;
+                if (ratio < step - 1e-13 || (ratio <= step + 1e-13 && (leaving < 0 || sum > _entering[leaving])))
+                {
+                    step = Math.Min(step, ratio);
+                    leaving = row;
+                }
+            }
+        }
+
+        _pivots++;
+        if (leaving < 0)
+        {
+            return false;
+        }
+
+        double pivot = _entering[leaving];
+        double[] pivotRow = _inverse[leaving];
+        for (int i = 0; i < _rows; i++)
+        {
+            pivotRow[i] /= pivot;
+        }
+
+        step = _level[leaving] / pivot;
+        for (int row = 0; row < _rows; row++)
+        {
+            double factor = _entering[row];
+            if (row == leaving || factor == 0)
+            {
+                continue;
+            }
+
+            double[] own = _inverse[row];
+            for (int i = 0; i < own.Length; i++)
+            {
+                own[i] -= factor * pivotRow[i];
+            }
+
+            _level[row] = Math.Max(0, _level[row] - (factor * step));
+        }
+
+        _level[leaving] = step;
+        _basis[leaving] = column;
+        _effort.Spend((long)_rows * _rows / 32);
+        return _pivots < MostPivots;
+    }
+
+    private bool Add(int kind, int[] counts)
+    {
+        Column column = PatternOf(kind, counts);
+        bool isBetter = column.Reduced(_dual) < -1e-7;
+        if (isBetter)
+        {
+            _columns.Add(column);
+        }
+
+        return isBetter;
+    }
+
+    private bool Add(int[] choice)
+    {
+        bool isBetter = false;
+        for (int chain = 0; chain < _chainRow.Length; chain++)
+        {
+            Column column = PathOf(chain, choice);
+            if (column.Reduced(_dual) < -1e-7)
+            {
+                _columns.Add(column);
+                isBetter = true;
+            }
+        }
+
+        return isBetter;
+    }
+
+    private Column PatternOf(int kind, int[] counts)
+    {
+        List<int> rows = [];
+        List<double> entries = [];
+        for (int i = 0; i < counts.Length; i++)
+        {
+            if (counts[i] > 0)
+            {
+                rows.Add(i);
+                entries.Add(counts[i]);
+            }
+        }
+
+        if (_limitRow[kind] >= 0)
+        {
+            rows.Add(_limitRow[kind]);
+            entries.Add(1);
+        }
+
+        return new Column([.. rows], [.. entries], _cost[kind]);
+    }
+
+    private Column PathOf(int chain, int[] choice)
+    {
+        SortedDictionary<int, int> counts = [];
+        for (int c = _chainStart[chain]; c < _chainStart[chain + 1]; c++)
+        {
+            foreach (int size in _choices.Courses[c].Splits[choice[c]].Sizes)
+            {
+                counts.TryGetValue(size, out int before);
+                counts[size] = before + 1;
+            }
+        }
+
+        List<int> rows = [];
+        List<double> entries = [];
+        foreach (KeyValuePair<int, int> count in counts)
+        {
+            rows.Add(count.Key);
+            entries.Add(-count.Value);
+        }
+
+        rows.Add(_chainRow[chain]);
+        entries.Add(1);
+        return new Column([.. rows], [.. entries], 0);
+    }
+
+    private sealed class Column(int[] rows, double[] entries, double cost)
+    {
+        internal int[] Rows { get; } = rows;
+
+        internal double[] Entries { get; } = entries;
+
+        internal double Cost { get; } = cost;
+
+        internal double Reduced(double[] dual)
+        {
+            double reduced = Cost;
+            for (int k = 0; k < Rows.Length; k++)
+            {
+                reduced -= Entries[k] * dual[Rows[k]];
+            }
+
+            return reduced;
+        }
+    }
+}

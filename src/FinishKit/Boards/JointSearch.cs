@@ -1,0 +1,616 @@
+using System;
+using System.Collections.Generic;
+using System.Threading;
+
+namespace FinishKit;
+
+/// <summary>
+/// Joints and boards together. A first choice is cut; the linear program gives values of pieces, with them a bound and further choices;
+/// one course at a time is changed as long as that helps; and last a search through all choices that the values found do not rule out.
+/// </summary>
+internal sealed class JointSearch
+{
+    /// <summary>The linear program takes the square of its rows.</summary>
+    private const int MostRows = 500;
+    private const int MostProofs = 8;
+    private const int MostKept = 50_000;
+
+    private readonly JointChoices _choices;
+    private readonly CuttingProblem _problem;
+    private readonly JointPricing _pricing;
+    private readonly CuttingEffort _effort;
+    private readonly BoardKind[] _boards;
+    private readonly long _all, _kerf;
+    private readonly CancellationToken _cancellation;
+    private readonly List<PartValues> _proofs = [];
+    private readonly List<long[][]> _toGo = [];
+    private readonly List<(CuttingPattern Pattern, int[] Sizes)> _fillings = [];
+
+    /// <summary>Demands that were asked about, and a cost below which they cannot be cut.</summary>
+    private readonly Dictionary<string, long> _asked = new(StringComparer.Ordinal);
+    private bool _isOpen;
+
+    internal JointSearch(JointChoices choices, CuttingNumbers job, long all, IProgress<double>? progress, CancellationToken cancellation)
+    {
+        (_choices, _boards, _kerf, _all, _cancellation) = (choices, job.Boards, job.Kerf, all, cancellation);
+        _effort = new CuttingEffort(all, progress, cancellation);
+        Money = 0;
+        foreach (BoardKind board in _boards)
+        {
+            Money = Divisor(Money, board.Price);
+        }
+
+        Money = Math.Max(1, Money);
+        _problem = ProblemOf(choices.Sizes, choices.MostDemand());
+        _pricing = new JointPricing(_problem, _effort, cancellation);
+        Best = choices.Cheapest(choices.ToGo(new long[choices.Sizes.Length], _effort), _effort) ?? throw new InvalidOperationException("No choice.");
+    }
+
+    internal int[] Best { get; private set; }
+
+    /// <summary>In steps of <see cref="Money"/>; the greatest number where no way was found to cut all pieces.</summary>
+    internal long Cost { get; private set; } = long.MaxValue;
+
+    /// <summary>No choice of joints costs less.</summary>
+    internal long LeastCost { get; private set; }
+
+    internal long Money { get; }
+
+    internal long Nodes => _effort.Used;
+
+    internal void Run()
+    {
+        if (_choices.Sizes.Length == 0)
+        {
+            Cost = LeastCost = 0;
+            return;
+        }
+
+        // Length alone, and one for each joint, so that of equal choices one with few joints is first.
+        long[] values = Array.ConvertAll(_problem.Sizes, static size => size + 1);
+        Best = _choices.Cheapest(_choices.ToGo(values, _effort), _effort)!;
+        AddProof(_problem.Sizes, _problem.Capacity);
+        Ask(Best);
+        Bound();
+        if (LeastCost < Cost && !_choices.IsSample && _problem.Sizes.Length + _problem.Kinds + _choices.Courses.Count <= MostRows)
+        {
+            SolveProgram();
+        }
+
+        if (LeastCost < Cost)
+        {
+            Improve((int[])Best.Clone(), 3 * (_all / 5));
+            Bound();
+        }
+
+        if (LeastCost < Cost)
+        {
+            SearchAll();
+        }
+
+        Straighten();
+    }
+
+    private static long Divisor(long one, long other)
+    {
+        while (other != 0)
+        {
+            (one, other) = (other, one % other);
+        }
+
+        return one;
+    }
+
+    private CuttingProblem ProblemOf(long[] sizes, int[] demand)
+    {
+        long step = 0;
+        foreach (long size in sizes)
+        {
+            step = Divisor(step, size);
+        }
+
+        step = Math.Max(1, step);
+        return new CuttingProblem(
+            Array.ConvertAll(sizes, size => size / step),
+            demand,
+            Array.ConvertAll(_boards, board => (board.Usable + _kerf) / step),
+            Array.ConvertAll(_boards, board => board.Price / Money),
+            Array.ConvertAll(_boards, static board => board.Pack),
+            Array.ConvertAll(_boards, static board => board.Available));
+    }
+
+    /// <summary>The sizes a choice has, as a problem of their own.</summary>
+    private CuttingProblem ProblemOf(int[] demand, out int[] sizes)
+    {
+        List<int> own = [];
+        for (int i = 0; i < demand.Length; i++)
+        {
+            if (demand[i] > 0)
+            {
+                own.Add(i);
+            }
+        }
+
+        sizes = [.. own];
+        return ProblemOf(Array.ConvertAll(sizes, size => _choices.Sizes[size]), Array.ConvertAll(sizes, size => demand[size]));
+    }
+
+    private static string Key(int[] demand)
+    {
+        System.Text.StringBuilder key = new();
+        for (int i = 0; i < demand.Length; i++)
+        {
+            if (demand[i] > 0)
+            {
+                key.Append((char)(i & 0x7fff)).Append((char)(i >> 15)).Append((char)demand[i]);
+            }
+        }
+
+        return key.ToString();
+    }
+
+    private void Bound()
+    {
+        BoardChoice choice = new(_problem, _proofs, [], [], Cost, _effort);
+        choice.Find();
+        LeastCost = Math.Min(Cost, Math.Max(LeastCost, choice.Least));
+    }
+
+    /// <summary>Values for what boards hold, kept where they prove more than others do.</summary>
+    private void AddProof(long[] values, long[] most)
+    {
+        long[][] toGo = _choices.ToGo(values, _effort);
+        Keep(new PartValues(values, most, JointChoices.Least(toGo, 0)), toGo);
+    }
+
+    private void Keep(PartValues proof, long[][]? toGo)
+    {
+        double cost = Rate(proof);
+        int at = _proofs.Count;
+        while (at > 0 && Rate(_proofs[at - 1]) < cost)
+        {
+            at--;
+        }
+
+        if (at >= MostProofs)
+        {
+            return;
+        }
+
+        _proofs.Insert(at, proof);
+        _toGo.Insert(at, toGo ?? _choices.ToGo(proof.Values, _effort));
+        if (_proofs.Count > MostProofs)
+        {
+            _proofs.RemoveAt(MostProofs);
+            _toGo.RemoveAt(MostProofs);
+        }
+    }
+
+    /// <summary>What is to be paid for what is needed of a value, packs and boards broken.</summary>
+    private double Rate(PartValues proof)
+    {
+        double lacking = proof.Needed, rate = double.PositiveInfinity;
+        for (int kind = 0; kind < _problem.Kinds; kind++)
+        {
+            if (_problem.Price[kind] == 0)
+            {
+                lacking -= (double)_problem.MostBoards(kind) * proof.Most[kind];
+            }
+            else if (proof.Most[kind] > 0)
+            {
+                rate = Math.Min(rate, _problem.Price[kind] / ((double)_problem.Pack[kind] * proof.Most[kind]));
+            }
+        }
+
+        return lacking <= 0 ? 0 : lacking * rate;
+    }
+
+    /// <summary>The most of a value that boards hold which cost less than the best plan; a little more where packs are broken.</summary>
+    private long Held(PartValues proof)
+    {
+        if (Cost == long.MaxValue)
+        {
+            return JointChoices.None - 1;
+        }
+
+        long money = Cost - 1;
+        double held = 0;
+        List<int> priced = [];
+        for (int kind = 0; kind < _problem.Kinds; kind++)
+        {
+            if (_problem.Price[kind] == 0)
+            {
+                held += (double)_problem.MostBoards(kind) * proof.Most[kind];
+            }
+            else
+            {
+                priced.Add(kind);
+            }
+        }
+
+        if (priced.Count == 1)
+        {
+            int kind = priced[0];
+            held += (double)Math.Min(_problem.MostPacks(kind), money / _problem.Price[kind]) * _problem.Pack[kind] * proof.Most[kind];
+        }
+        else
+        {
+            priced.Sort((left, right) => Worth(left) != Worth(right) ? Worth(right).CompareTo(Worth(left)) : left.CompareTo(right));
+            double left = money;
+            foreach (int kind in priced)
+            {
+                double packs = Math.Min(_problem.MostPacks(kind), left / _problem.Price[kind]);
+                held += packs * _problem.Pack[kind] * proof.Most[kind];
+                left -= packs * _problem.Price[kind];
+            }
+        }
+
+        // Rounded up: what is held must not seem less.
+        held = Math.Ceiling(held * (1 + 1e-14)) + 1;
+        return held >= JointChoices.None ? JointChoices.None - 1 : (long)held;
+
+        double Worth(int kind) => (double)_problem.Pack[kind] * proof.Most[kind] / _problem.Price[kind];
+    }
+
+    /// <summary>A plan for a choice made without looking back: its cost, and how much room its boards leave in one place.</summary>
+    private (long Cost, double Spread) Fill(int[] demand)
+    {
+        CuttingProblem problem = ProblemOf(demand, out _);
+        BoardFilling filling = new(problem, _effort);
+        int[] most = new int[problem.Kinds];
+        for (int kind = 0; kind < most.Length; kind++)
+        {
+            most[kind] = problem.MostPacks(kind) * problem.Pack[kind];
+        }
+
+        (long Cost, double Spread) best = (long.MaxValue, 0);
+        if (problem.Kinds == 1)
+        {
+            Take(filling.BestFit(problem.Demand, most, 1));
+            return best;
+        }
+
+        List<CuttingPattern> plan = filling.FillOneByOne(problem.Demand, most, true, out int[] rest);
+        int left = 0;
+        foreach (int count in rest)
+        {
+            left += count;
+        }
+
+        best = (long.MaxValue, left);
+        Take(left == 0 ? plan : null);
+        for (int kind = 0; kind < most.Length; kind++)
+        {
+            if (problem.Price[kind] > 0)
+            {
+                int[] only = new int[most.Length];
+                for (int other = 0; other < most.Length; other++)
+                {
+                    only[other] = other == kind || problem.Price[other] == 0 ? most[other] : 0;
+                }
+
+                Take(filling.BestFit(problem.Demand, only, 1));
+            }
+        }
+
+        return best;
+
+        void Take(List<CuttingPattern>? taken)
+        {
+            if (taken is null)
+            {
+                return;
+            }
+
+            filling.Cheapen(taken);
+            int[] boards = new int[problem.Kinds];
+            double spread = 0;
+            foreach (CuttingPattern pattern in taken)
+            {
+                boards[pattern.Kind]++;
+                double room = (problem.Capacity[pattern.Kind] - pattern.Length(problem.Sizes)) / (double)problem.Capacity[pattern.Kind];
+                spread -= room * room;
+            }
+
+            long cost = problem.CostOf(boards);
+            if (cost < best.Cost || (cost == best.Cost && spread < best.Spread))
+            {
+                best = (cost, spread);
+            }
+        }
+    }
+
+    /// <summary>The least cost of cutting a choice, by the search for cutting plans with a part of the effort; whether nothing below the best is left in it.</summary>
+    private bool Ask(int[] choice)
+    {
+        int[] demand = _choices.Demand(choice);
+        string key = Key(demand);
+        if (_asked.TryGetValue(key, out long least))
+        {
+            return least >= Cost;
+        }
+
+        CuttingProblem problem = ProblemOf(demand, out int[] sizes);
+        CuttingEffort own = new(Math.Max(1000, _all / 10), null, _cancellation);
+        CuttingSearch search = new(problem, own);
+        search.Run();
+        _effort.Spend(own.Used + 1);
+        if (search.Plan is { } plan)
+        {
+            if (search.Cost < Cost)
+            {
+                (Best, Cost) = ((int[])choice.Clone(), search.Cost);
+            }
+
+            foreach (CuttingPattern pattern in plan)
+            {
+                _fillings.Add((pattern, sizes));
+            }
+        }
+
+        if (_asked.Count < MostKept)
+        {
+            _asked[key] = search.LeastCost;
+        }
+
+        if (search.Cost > Cost && search.LeastCost >= Cost && search.Proofs.Count > 0)
+        {
+            Lift(search.Proofs[search.Proofs.Count - 1], sizes);
+        }
+
+        return search.LeastCost >= Cost;
+    }
+
+    /// <summary>What ruled out one choice may rule out others: sizes it does not have are worth what the next smaller one is.</summary>
+    private void Lift(PartValues proof, int[] sizes)
+    {
+        if (_choices.IsSample || _problem.Sizes.Length > MostRows)
+        {
+            return;
+        }
+
+        long[] values = new long[_problem.Sizes.Length];
+        for (int i = values.Length - 1, at = sizes.Length - 1; i >= 0; i--)
+        {
+            values[i] = i + 1 < values.Length ? values[i + 1] : 0;
+            if (at >= 0 && sizes[at] == i)
+            {
+                values[i] = proof.Values[at--];
+            }
+        }
+
+        long[] most = new long[_problem.Kinds];
+        for (int kind = 0; kind < most.Length; kind++)
+        {
+            most[kind] = _pricing.Most(kind, values, out _);
+        }
+
+        AddProof(values, most);
+    }
+
+    private void SolveProgram()
+    {
+        JointProgram program = new(_choices, _problem, _pricing, Best, _effort);
+        foreach ((CuttingPattern pattern, int[] sizes) in _fillings)
+        {
+            program.Add(pattern, sizes);
+        }
+
+        double strongest = 0;
+        int[]? promising = null;
+        (long Cost, double Spread) least = (long.MaxValue, double.PositiveInfinity);
+        while (_effort.Used < _all / 2 && program.Next(out PartValues? proof, out int[]? choice))
+        {
+            double cost = Rate(proof!);
+            if (cost > strongest)
+            {
+                strongest = cost;
+                Keep(proof!, null);
+            }
+
+            if (choice is null)
+            {
+                continue;
+            }
+
+            (long Cost, double Spread) fill = Fill(_choices.Demand(choice));
+            if (fill.Cost < Cost)
+            {
+                Ask(choice);
+            }
+
+            if (fill.Cost < least.Cost || (fill.Cost == least.Cost && fill.Spread < least.Spread))
+            {
+                (least, promising) = (fill, choice);
+            }
+
+            if (strongest > Cost - 1 || _problem.Kinds == 1)
+            {
+                Bound();
+                if (LeastCost >= Cost)
+                {
+                    return;
+                }
+            }
+        }
+
+        Bound();
+        if (promising is not null && LeastCost < Cost)
+        {
+            Ask(promising);
+            Improve(promising, 3 * (_all / 5));
+        }
+    }
+
+    /// <summary>One course after the other: the way that fills boards best beside the others, as long as there is a better one.</summary>
+    private void Improve(int[] choice, long until)
+    {
+        int[] demand = _choices.Demand(choice);
+        (long Cost, double Spread) now = Fill(demand);
+        bool isBetter = true;
+        while (isBetter && LeastCost < Cost)
+        {
+            isBetter = false;
+            for (int c = 0; c < choice.Length && LeastCost < Cost; c++)
+            {
+                int was = choice[c], best = was;
+                JointSplit[] splits = _choices.Courses[c].Splits;
+                Change(c, was, -1);
+                for (int s = 0; s < splits.Length; s++)
+                {
+                    if (s == was || !_choices.Goes(choice, c, s))
+                    {
+                        continue;
+                    }
+
+                    if (_effort.Used >= until)
+                    {
+                        return;
+                    }
+
+                    Change(c, s, 1);
+                    (long Cost, double Spread) fill = Fill(demand);
+                    if (fill.Cost < now.Cost || (fill.Cost == now.Cost && fill.Spread < now.Spread - 1e-9))
+                    {
+                        (now, best) = (fill, s);
+                        if (fill.Cost < Cost)
+                        {
+                            int[] better = (int[])choice.Clone();
+                            better[c] = s;
+                            Ask(better);
+                        }
+                    }
+
+                    Change(c, s, -1);
+                }
+
+                Change(c, best, 1);
+                choice[c] = best;
+                isBetter |= best != was;
+            }
+        }
+
+        Ask(choice);
+
+        void Change(int c, int s, int by)
+        {
+            foreach (int size in _choices.Courses[c].Splits[s].Sizes)
+            {
+                demand[size] += by;
+            }
+        }
+    }
+
+    /// <summary>Every choice whose values boards cheaper than the best plan can hold, in order of value. What it goes through to the end is proven.</summary>
+    private void SearchAll()
+    {
+        _isOpen = _choices.IsSample;
+        Descend(0, new int[_choices.Courses.Count]);
+        if (!_isOpen)
+        {
+            LeastCost = Cost;
+        }
+    }
+
+    private void Descend(int course, int[] choice)
+    {
+        if (_effort.IsSpent)
+        {
+            _isOpen = true;
+            return;
+        }
+
+        if (course == choice.Length)
+        {
+            _isOpen |= !Ask(choice);
+            return;
+        }
+
+        JointCourse own = _choices.Courses[course];
+        List<int> order = [];
+        for (int s = 0; s < own.Splits.Length; s++)
+        {
+            if (!own.IsLinked || own.Splits[s].GoesWith(_choices.Courses[course - 1].Splits[choice[course - 1]]))
+            {
+                order.Add(s);
+            }
+        }
+
+        long[] first = _toGo[0][course];
+        order.Sort((left, right) => first[left] != first[right] ? first[left].CompareTo(first[right]) : left.CompareTo(right));
+        _effort.Spend(1 + own.Splits.Length + (order.Count * 2));
+        foreach (int s in order)
+        {
+            if (_effort.IsSpent)
+            {
+                _isOpen = true;
+                return;
+            }
+
+            if (!CanBe(s))
+            {
+                continue;
+            }
+
+            choice[course] = s;
+            Descend(course + 1, choice);
+        }
+
+        // Proofs may have come in meanwhile: the value so far is reckoned for each.
+        bool CanBe(int s)
+        {
+            for (int k = 0; k < _proofs.Count; k++)
+            {
+                long value = _toGo[k][course][s];
+                if (value >= JointChoices.None)
+                {
+                    return false;
+                }
+
+                for (int c = 0; c < course; c++)
+                {
+                    foreach (int size in _choices.Courses[c].Splits[choice[c]].Sizes)
+                    {
+                        value += _proofs[k].Values[size];
+                    }
+                }
+
+                if (value > Held(_proofs[k]))
+                {
+                    return false;
+                }
+            }
+
+            _effort.Spend(_proofs.Count * (course + 1));
+            return true;
+        }
+    }
+
+    /// <summary>With the cost as it is, fewer joints where that can be had by changing one course.</summary>
+    private void Straighten()
+    {
+        if (Cost == long.MaxValue)
+        {
+            return;
+        }
+
+        for (int c = 0; c < Best.Length; c++)
+        {
+            JointSplit[] splits = _choices.Courses[c].Splits;
+            for (int s = 0; s < splits.Length && !_effort.IsSpent; s++)
+            {
+                if (splits[s].Joints >= splits[Best[c]].Joints || !_choices.Goes(Best, c, s))
+                {
+                    continue;
+                }
+
+                int[] fewer = (int[])Best.Clone();
+                fewer[c] = s;
+                if (Fill(_choices.Demand(fewer)).Cost <= Cost)
+                {
+                    Best = fewer;
+                }
+            }
+        }
+    }
+}

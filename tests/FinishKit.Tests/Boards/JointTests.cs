@@ -1,0 +1,203 @@
+#pragma warning disable xUnit1051 // the calls are the two-line ones that a host writes; a test of its own cancels
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using System.Threading;
+using UnitsNet;
+using UnitsNet.Units;
+using Xunit;
+using static FinishKit.Measure;
+
+namespace FinishKit.Tests.Boards;
+
+/// <summary>Joints worked by hand, findings and remedies, refused input.</summary>
+public sealed class JointTests
+{
+    private static readonly Dictionary<string, (JointJob Job, string[] Paths)> s_bad = new(StringComparer.Ordinal)
+    {
+        ["no runs"] = (Good() with { Runs = [] }, ["job.Runs"]),
+        ["runs null"] = (Good() with { Runs = null! }, ["job.Runs"]),
+        ["201 runs"] = (Good() with { Runs = [.. Enumerable.Range(0, 201).Select(static i => new JointRun(i, Mm(0), Mm(100)))] }, ["job.Runs"]),
+        ["a run null"] = (Good() with { Runs = [null!] }, ["job.Runs[0]"]),
+        ["course below 0"] = (Good() with { Runs = [new JointRun(-1, Mm(0), Mm(100))] }, ["job.Runs[0].Course"]),
+        ["course over 10,000"] = (Good() with { Runs = [new JointRun(10_001, Mm(0), Mm(100))] }, ["job.Runs[0].Course"]),
+        ["start too far"] = (Good() with { Runs = [new JointRun(1, Mm(-100_000.000001), Mm(-99_000))] }, ["job.Runs[0].Start"]),
+        ["run too short"] = (Good() with { Runs = [new JointRun(1, Mm(5), Mm(5.999999))] }, ["job.Runs[0].End"]),
+        ["run too long"] = (Good() with { Runs = [new JointRun(1, Mm(0), Mm(20_000.000001))] }, ["job.Runs[0].End"]),
+        ["run backwards"] = (Good() with { Runs = [new JointRun(1, Mm(100), Mm(0))] }, ["job.Runs[0].End"]),
+        ["run in an undefined unit"] = (Good() with { Runs = [new JointRun(1, Mm(0), new Length(1, (LengthUnit)999))] }, ["job.Runs[0].End"]),
+        ["name too long"] = (Good() with { Runs = [new JointRun(1, Mm(0), Mm(100)) { Name = new string('x', 81) }] }, ["job.Runs[0].Name"]),
+        ["runs of a course overlap"] = (Good() with { Runs = [new JointRun(1, Mm(500), Mm(900)), new JointRun(1, Mm(0), Mm(500.000001))] }, ["job.Runs[0].Start"]),
+        ["strips null"] = (Good() with { Strips = null! }, ["job.Strips"]),
+        ["201 strips"] = (Good() with { Strips = [.. Enumerable.Range(0, 201).Select(static i => Mm(i))] }, ["job.Strips"]),
+        ["strips at one place"] = (Good() with { Strips = [Mm(600), Mm(600)] }, ["job.Strips[1]"]),
+        ["strips not in order"] = (Good() with { Strips = [Mm(600), Mm(500), Mm(550)] }, ["job.Strips[1]"]),
+        ["no boards"] = (Good() with { Stock = [] }, ["job.Stock"]),
+        ["board too short"] = (Good() with { Stock = [new StockBoard(Mm(9.999999), 1)] }, ["job.Stock[0].Length"]),
+        ["offcut null"] = (Good() with { Offcuts = [null!] }, ["job.Offcuts[0]"]),
+        ["stagger below 0"] = (Good() with { Stagger = -1 }, ["job.Stagger"]),
+        ["stagger over 20"] = (Good() with { Stagger = 21 }, ["job.Stagger"]),
+        ["shortest piece of nothing"] = (Good() with { ShortestPiece = Mm(0.999999) }, ["job.ShortestPiece"]),
+        ["too little effort"] = (Good() with { Effort = 999 }, ["job.Effort"]),
+        ["trim takes the board"] = (Good() with { Stock = [new StockBoard(Mm(30), 1)] }, ["job.EndTrim"]),
+        ["all at once"] = (new JointJob([new JointRun(-1, Mm(0), Mm(0))], [Mm(1e9)], [null!]) { Stagger = -1, ShortestPiece = Mm(-1), Kerf = Mm(-1) },
+            ["job.Runs[0].Course", "job.Strips[0]", "job.Stock[0]", "job.Kerf", "job.Stagger", "job.ShortestPiece"]),
+    };
+
+    public static TheoryData<string> BadJobs() => [.. s_bad.Keys];
+
+    [Theory]
+    [MemberData(nameof(BadJobs))]
+    public void Bad_input_is_named_by_its_path(string name)
+    {
+        (JointJob job, string[] paths) = s_bad[name];
+        Assert.Equal(paths, BoardJoints.Check(job).Select(static problem => problem.Parameter));
+        Assert.Equal(paths[0], Assert.ThrowsAny<ArgumentException>(() => BoardJoints.Choose(job)).ParamName);
+    }
+
+    /// <summary>Runs of one course may meet, and a nanometre more of board than a run needs spares it the joint.</summary>
+    [Fact]
+    public void Limits_exactly_met_are_met()
+    {
+        Assert.Empty(BoardJoints.Check(Good() with { Runs = [new JointRun(1, Mm(0), Mm(500)), new JointRun(1, Mm(500), Mm(501))] }));
+        Assert.Equal(0, BoardJoints.Choose(Good() with { Runs = [new JointRun(1, Mm(0), Mm(2408))] }).Joints);
+        Assert.Equal(1, BoardJoints.Choose(Good() with { Runs = [new JointRun(1, Mm(0), Mm(2408.000001))] }).Joints);
+
+        // A joint at 600 leaves 2408: both limits met. A nanometre more and only 1200 to 2400 serve.
+        JointJob one = Good() with { Runs = [new JointRun(1, Mm(0), Mm(3008))], Strips = [Mm(600)] };
+        Assert.Equal([600, 2408.0], BoardJoints.Choose(one).Runs[0].Pieces.Select(static piece => piece.Millimeters));
+        Assert.True(BoardJoints.Choose(one with { ShortestPiece = Mm(600.000001) }).HasProblem);
+        Assert.True(BoardJoints.Choose(one with { Runs = [new JointRun(1, Mm(0), Mm(3008.000001))] }).HasProblem);
+    }
+
+    [Fact]
+    public void Choose()
+    {
+        #region example: BoardJoints.Choose
+        JointRun[] courses = [new(1, Mm(0), Mm(3600)), new(2, Mm(0), Mm(3600)), new(3, Mm(0), Mm(3600))];
+        JointLayout wall = BoardJoints.Choose(new JointJob(courses, [Mm(600), Mm(1200), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438), 9.80m)]));
+        int boards = wall.Cutting.Boards.Count;      // 5: a joint at 1200 and one at 2400 in turn, and 2 x 1200 and a kerf are 2402.8 of 2408; joints at 1800 would take 6
+        decimal cost = wall.Cost;                    // 49.00, and wall.Proven: four boards do not hold 10,800 mm
+        #endregion
+        Assert.Equal((5, 49.00m, 49.00m, true), (boards, cost, wall.LeastCost, wall.Proven));
+        Assert.Equal((3, 0.0), (wall.Joints, wall.Gap));
+        Assert.All(wall.Runs, static run => Assert.Equal([1200, 2400.0], run.Pieces.Select(static piece => piece.Millimeters).Order()));
+        Assert.NotEqual(wall.Runs[0].Joints[0].Strip, wall.Runs[1].Joints[0].Strip);
+        Assert.Equal(wall.Runs[0].Joints[0].Strip, wall.Runs[2].Joints[0].Strip);
+        Assert.Equal([1, 3], wall.JointStrips);
+        Assert.Equal(["course 1, piece 1", "course 1, piece 2", "course 2, piece 1"], wall.Cutting.Job.Parts.Take(3).Select(static part => part.Name));
+        Assert.Equal(["boards-joint-strip-wide", "stock-no-spare"], wall.Findings.Select(static finding => finding.Code));
+        Assert.Equal(["stagger", "shortest-piece", "kerf", "end-trim", "least-offcut"], wall.DefaultsUsed.Select(static used => used.Figure.Name));
+        WorkingsCheck.Recompute(wall.Explain());
+    }
+
+    /// <summary>
+    /// Two courses of 2000, joints at 900, 1000 or 1100, boards of 1010 at 10 and 1200 at 11, no kerf. At 1000 twice: four boards of 1010, 40.
+    /// A stagger of 1 forbids that: 900 and 1100 of one course and two of 1000 are 10 + 11 + 20 = 41. With 2 there remain 900 and 1100 twice, 42.
+    /// </summary>
+    [Fact]
+    public void What_the_stagger_costs()
+    {
+        JointJob job = new([new JointRun(7, Mm(0), Mm(2000)), new JointRun(8, Mm(0), Mm(2000))], [Mm(900), Mm(1000), Mm(1100)], [new StockBoard(Mm(1010), 10), new StockBoard(Mm(1200), 11)]) { Kerf = Mm(0), EndTrim = Mm(0) };
+        Assert.Equal([40m, 41m, 42m], new[] { 0, 1, 2 }.Select(stagger => BoardJoints.Choose(job with { Stagger = stagger }).Cost));
+        Assert.All([0, 1, 2], stagger => Assert.True(BoardJoints.Choose(job with { Stagger = stagger }).Proven));
+
+        // Courses that are no neighbours do not restrict each other.
+        Assert.Equal(40m, BoardJoints.Choose(job with { Stagger = 3, Runs = [job.Runs[0], job.Runs[1] with { Course = 9 }] }).Cost);
+        Assert.True(BoardJoints.Choose(job with { Stagger = 3 }).HasProblem);
+    }
+
+    /// <summary>
+    /// A course of 3000 with joints at 1000, 1500 and 2000, boards of 2000 at 10, of 1000 at 3: with one joint 2000 + 1000 is 13, 1500 twice 20;
+    /// with one more, three of 1000 at 9.
+    /// </summary>
+    [Fact]
+    public void One_joint_more_is_taken_where_it_saves_money()
+    {
+        JointJob job = new([new JointRun(1, Mm(0), Mm(3000))], [Mm(1000), Mm(1500), Mm(2000)], [new StockBoard(Mm(2000), 10), new StockBoard(Mm(1000), 3)]) { Kerf = Mm(0), EndTrim = Mm(0) };
+        JointLayout layout = BoardJoints.Choose(job);
+        Assert.Equal((2, 9m, true), (layout.Joints, layout.Cost, layout.Proven));
+        Assert.Equal(1, layout.Runs[0].FewestJoints);
+
+        // At 5 apiece it does not: 15 against 15 with one joint, and fewer joints are better.
+        layout = BoardJoints.Choose(job with { Stock = [new StockBoard(Mm(2000), 10), new StockBoard(Mm(1000), 5)] });
+        Assert.Equal((1, 15m, true), (layout.Joints, layout.Cost, layout.Proven));
+    }
+
+    /// <summary>Both courses have the one joint at 1500. A stagger of 2 needs another strip; boards of 3000 need no joint, 3030 with two trims.</summary>
+    [Fact]
+    public void Where_the_stagger_cannot_be_kept_the_remedies_make_it_possible()
+    {
+        JointJob job = Good() with { Runs = [new JointRun(1, Mm(0), Mm(3000)), new JointRun(2, Mm(0), Mm(3000))], Strips = [Mm(300), Mm(1500), Mm(2700)] };
+        JointLayout layout = BoardJoints.Choose(job);
+        Assert.Equal(["boards-joint-none", "boards-joint-close"], layout.Findings.Where(static finding => finding.Severity > Severity.Note).Select(static finding => finding.Code));
+        Assert.Null(layout.LeastCost);
+        Assert.False(layout.Proven);
+        Assert.Empty(layout.Cutting.Uncut);
+        Assert.Contains(new Figure("nearest", 0, string.Empty), layout.Findings[1].Values);
+        Assert.Equal(3030, layout.BoardToBuy!.Value.Millimeters);
+        Assert.False(BoardJoints.Choose(job with { Stock = [.. job.Stock, new StockBoard(layout.BoardToBuy.Value, 20)] }).HasProblem);
+
+        // One more strip is one apart at most where a piece can end; so none is promised.
+        Assert.Null(layout.StripToAdd);
+        layout = BoardJoints.Choose(job with { Stagger = 1 });
+        Assert.True(layout.HasProblem);
+        Assert.False(BoardJoints.Choose(job with { Stagger = 1, Strips = [.. job.Strips.Append(layout.StripToAdd!.Value).OrderBy(static strip => strip.Millimeters)] }).HasProblem);
+    }
+
+    /// <summary>A strip at 500 alone for 2800: the rest of 2300 fits the board, the 500 is short. The only one at 100: nothing fits.</summary>
+    [Fact]
+    public void A_piece_too_short_and_a_run_out_of_reach_are_told_apart()
+    {
+        JointJob job = Good() with { Runs = [new JointRun(1, Mm(0), Mm(2800)), new JointRun(5, Mm(0), Mm(400))], Strips = [Mm(500)] };
+        JointLayout layout = BoardJoints.Choose(job);
+        Assert.Equal(["boards-joint-none", "boards-joint-piece-short"], layout.Findings.Where(static finding => finding.Severity > Severity.Note).Select(static finding => finding.Code));
+        Assert.Contains(layout.Findings, static finding => finding.Code == "boards-joint-run-short");
+        Assert.Equal([500, 2300.0], layout.Runs[0].Pieces.Select(static piece => piece.Millimeters));
+        JointLayout mended = BoardJoints.Choose(job with { Strips = [Mm(500), layout.StripToAdd!.Value] });
+        Assert.False(mended.HasProblem);
+
+        layout = BoardJoints.Choose(job with { Strips = [Mm(100)] });
+        Assert.Equal(["boards-joint-none", "stock-part-too-long"], layout.Findings.Where(static finding => finding.Severity > Severity.Note).Select(static finding => finding.Code));
+        Assert.Equal(2800, Assert.Single(layout.Runs[0].Pieces).Millimeters);
+        Assert.Null(layout.Runs[0].FewestJoints);
+        Assert.NotNull(layout.StripToAdd);
+    }
+
+    [Fact]
+    public void Jobs_are_equal_by_amount_and_give_the_same_layout_in_every_unit()
+    {
+        JointJob metres = new([new JointRun(1, Length.FromMeters(0), Length.FromMeters(3.6))], [Length.FromCentimeters(120), Length.FromInches(96)], [new StockBoard(Length.FromMeters(2.438), 9.80m)]) { Stagger = 1, ShortestPiece = Length.FromMeters(0.6) };
+        JointJob millimetres = new([new JointRun(1, Mm(0), Mm(3600))], [Mm(1200), Mm(2438.4)], [new StockBoard(Mm(2438), 9.80m)]) { Stagger = 1, ShortestPiece = Mm(600) };
+        Assert.Equal(millimetres, metres);
+        Assert.Equal(millimetres.GetHashCode(), metres.GetHashCode());
+        Assert.NotEqual(millimetres, metres with { Stagger = 2 });
+        Assert.NotEqual(millimetres, metres with { Strips = [Mm(1200)] });
+        Assert.NotEqual(millimetres, metres with { Runs = [new JointRun(2, Mm(0), Mm(3600))] });
+        Assert.NotEqual(millimetres, metres with { Offcuts = [] });
+        Assert.Equal(JointProperties.Written(BoardJoints.Choose(millimetres)), JointProperties.Written(BoardJoints.Choose(metres)));
+    }
+
+    [Fact]
+    public void A_search_can_be_cancelled_and_tells_how_far_it_is()
+    {
+        using CancellationTokenSource source = new();
+        source.Cancel();
+        Assert.ThrowsAny<OperationCanceledException>(() => BoardJoints.Choose(Good(), null, source.Token));
+        Told told = new();
+        BoardJoints.Choose(Good(), told, CancellationToken.None);
+        Assert.Equal(1, told.Last);
+        Assert.InRange(told.Greatest, 0, 1);
+    }
+
+    internal static JointJob Good() => new([new JointRun(1, Mm(0), Mm(3600)), new JointRun(2, Mm(0), Mm(3600))], [Mm(600), Mm(1200), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438), 9.80m)]);
+
+    private sealed class Told : IProgress<double>
+    {
+        internal double Last { get; private set; }
+
+        internal double Greatest { get; private set; }
+
+        public void Report(double value) => (Last, Greatest) = (value, Math.Max(value, Greatest));
+    }
+}
