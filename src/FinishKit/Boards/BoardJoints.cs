@@ -39,7 +39,7 @@ public static class BoardJoints
         CuttingEffort rulesEffort = new(long.MaxValue, null, cancellation);
         JointRules rules = JointRules.Find(numbers, rulesEffort);
         long? strip = rules.AreKept ? null : rules.StripToAdd(numbers, rulesEffort);
-        long? board = rules.AreKept ? null : JointRules.BoardToBuy(numbers, rulesEffort);
+        long? board = rules.AreKept ? null : rules.BoardToBuy(numbers, rulesEffort);
 
         // A quarter of the effort is kept for the plan.
         JointSearch search = new(rules.Choices, numbers.Cutting, 3 * ((long)numbers.Effort / 4), progress, cancellation);

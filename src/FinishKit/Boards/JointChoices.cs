@@ -161,7 +161,7 @@ internal sealed class JointChoices
 
                 if (next is not null)
                 {
-                    int after = Next(c, s, effort);
+                    int after = Next(c, s, next, effort);
                     own[s] = after < 0 || next[after] >= None ? None : own[s] + next[after];
                 }
             }
@@ -179,7 +179,7 @@ internal sealed class JointChoices
         int[] choice = new int[Courses.Count];
         for (int c = 0; c < choice.Length; c++)
         {
-            choice[c] = c == 0 ? _order[0][0] : Next(c - 1, choice[c - 1], effort);
+            choice[c] = c == 0 ? _order[0][0] : Next(c - 1, choice[c - 1], toGo[c], effort);
             if (choice[c] < 0 || toGo[c][choice[c]] >= None)
             {
                 return null;
@@ -209,7 +209,7 @@ internal sealed class JointChoices
     }
 
     /// <summary>Of the next course the cheapest way that goes with this one; -1 where none does.</summary>
-    private int Next(int course, int split, CuttingEffort effort)
+    private int Next(int course, int split, long[] values, CuttingEffort effort)
     {
         List<int> order = _order[course + 1];
         if (!Courses[course + 1].IsLinked)
@@ -218,7 +218,7 @@ internal sealed class JointChoices
         }
 
         JointSplit own = Courses[course].Splits[split];
-        for (int i = 0; i < order.Count; i++)
+        for (int i = 0; i < order.Count && values[order[i]] < None; i++)
         {
             if (own.GoesWith(Courses[course + 1].Splits[order[i]]))
             {

@@ -146,7 +146,7 @@ public sealed class JointLayout
     public decimal? LeastCost { get; }
 
     /// <summary>How much of the cost might be saved at most, 0 to 1. Null where there is no least cost.</summary>
-    public double? Gap => LeastCost is { } least ? Cost == 0 ? 0 : (double)((Cost - least) / Cost) : null;
+    public double? Gap => LeastCost is { } least ? Cost == least ? 0 : (double)((Cost - least) / Cost) : null;
 
     /// <summary>Whether no choice of joints costs less.</summary>
     public bool Proven => LeastCost == Cost;

@@ -80,7 +80,7 @@ internal sealed class JointPricing
 internal sealed class JointProgram
 {
     private const double Scale = 1L << 40;
-    private const double Dear = 10;
+    private const double Dear = 1.2;
     private const int MostPivots = 4000;
 
     private readonly JointChoices _choices;
@@ -186,16 +186,10 @@ internal sealed class JointProgram
         _columns.Add(PatternOf(pattern.Kind, counts));
     }
 
-    /// <summary>Every size from an imaginary, very dear board; what a chain does not ask for is over.</summary>
+    /// <summary>Every piece from a board of its own that costs more than any there is; what a chain does not ask for is over.</summary>
     private void Start(int[] first)
     {
         int[] demand = _choices.Demand(first);
-        long capacity = 0;
-        foreach (long one in _problem.Capacity)
-        {
-            capacity = Math.Max(capacity, one);
-        }
-
         for (int row = 0; row < _rows; row++)
         {
             _inverse[row] = new double[_rows];
@@ -208,8 +202,7 @@ internal sealed class JointProgram
         {
             // Each a little over nothing, and none as much as another: no step is then of length 0.
             right[i] = -1e-7 * (1 + (i * 7 % 31));
-            int fit = (int)Math.Max(1, capacity / _problem.Sizes[i]);
-            _basis[i] = demand[i] > 0 ? new Column([i], [fit], Dear) : new Column([i], [-1], 0);
+            _basis[i] = demand[i] > 0 ? new Column([i], [1], Dear) : new Column([i], [-1], 0);
             _inverse[i][i] = 1 / _basis[i].Entries[0];
         }
 

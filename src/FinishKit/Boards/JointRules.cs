@@ -33,15 +33,24 @@ internal sealed class JointRules
             ways[i] = own.Count > 0 ? own : WithShorterPieces(job, start, end);
         }
 
-        // At a stagger of 0 every choice goes.
-        for (int stagger = job.Stagger; ; stagger--)
+        // At a stagger of 0 every choice goes, and what goes at one goes at every lower one.
+        JointChoices? choices = null;
+        int low = -1, high = job.Stagger;
+        while (low < high)
         {
-            JointChoices choices = JointChoices.Of(job, ways, job.Strips, stagger);
-            if (Goes(choices, effort))
+            int stagger = choices is null && high == job.Stagger && low < 0 ? high : (low + high + 1) / 2;
+            JointChoices own = JointChoices.Of(job, ways, job.Strips, stagger);
+            if (Goes(own, effort))
             {
-                return new JointRules(ways, choices, stagger, areKept && stagger == job.Stagger);
+                (choices, low) = (own, stagger);
+            }
+            else
+            {
+                high = stagger - 1;
             }
         }
+
+        return new JointRules(ways, choices!, low, areKept && low == job.Stagger);
     }
 
     /// <summary>The place of one strip more that makes what is asked possible, in the middle of the widest stretch found where it may be; null where none was found.</summary>
@@ -53,6 +62,7 @@ internal sealed class JointRules
         }
 
         SortedSet<long> bounds = [];
+        bool isSmall = job.Runs.Length * job.Strips.Length <= 4000;
         foreach ((int _, long start, long end) in job.Runs)
         {
             if (end - start <= job.Plenty)
@@ -62,9 +72,9 @@ internal sealed class JointRules
 
             Around(start, start, end);
             Around(end, start, end);
-            foreach (long strip in job.Strips)
+            for (int i = 0; i < job.Strips.Length && isSmall; i++)
             {
-                Around(strip, start, end);
+                Around(job.Strips[i], start, end);
             }
         }
 
@@ -122,7 +132,7 @@ internal sealed class JointRules
     }
 
     /// <summary>A usable length of boards, as many as it takes, that makes what is asked possible: as short as was found.</summary>
-    internal static long? BoardToBuy(JointNumbers job, CuttingEffort effort)
+    internal long? BoardToBuy(JointNumbers job, CuttingEffort effort)
     {
         SortedSet<long> lengths = [];
         bool isSmall = job.Runs.Length * (long)job.Strips.Length * job.Strips.Length <= 400_000;
@@ -158,7 +168,7 @@ internal sealed class JointRules
         }
 
         int low = 0, high = sorted.Count - 1;
-        while (low < high)
+        for (long tries = Tries(job); low < high && tries > 0; tries--)
         {
             int middle = (low + high) / 2;
             bool allows = Allows(job, job.Strips, Math.Max(job.Longest, sorted[middle]), sorted[middle], effort);
@@ -189,7 +199,13 @@ internal sealed class JointRules
     /// <summary>The ways with the longest shortest piece that strips and boards allow.</summary>
     private static RunSplits? WithShorterPieces(JointNumbers job, long start, long end)
     {
-        SortedSet<long> lengths = [];
+        RunSplits? best = new(start, end, job.Strips, job.Longest, job.Plenty, 1);
+        if (best.Count == 0)
+        {
+            return null;
+        }
+
+        List<long> lengths = [];
         List<long> places = [start, .. Array.FindAll(job.Strips, strip => strip > start && strip < end), end];
         for (int i = 0; i < places.Count; i++)
         {
@@ -202,8 +218,8 @@ internal sealed class JointRules
             }
         }
 
-        List<long> sorted = [.. lengths];
-        RunSplits? best = null;
+        List<long> sorted = lengths;
+        sorted.Sort();
         for (int low = 0, high = sorted.Count - 1; low <= high;)
         {
             int middle = (low + high) / 2;
@@ -217,7 +233,7 @@ internal sealed class JointRules
 
     private long Tries(JointNumbers job)
     {
-        long work = (job.Runs.Length * (job.Strips.Length + 2L) * (job.Strips.Length + 2L) * 5) + (Choices.Splits * 50L);
+        long work = (job.Runs.Length * (job.Strips.Length + 2L) * (job.Strips.Length + 2L) * 5) + (Choices.Splits * 50L) + (Choices.Splits * (long)Choices.Splits / Choices.Courses.Count);
         return Math.Min(200, Math.Max(1, MostWork / work));
     }
 }

@@ -445,6 +445,11 @@ internal sealed class JointSearch
     /// <summary>One course after the other: the way that fills boards best beside the others, as long as there is a better one.</summary>
     private void Improve(int[] choice, long until)
     {
+        if (_effort.Used >= until)
+        {
+            return;
+        }
+
         int[] demand = _choices.Demand(choice);
         (long Cost, double Spread) now = Fill(demand);
         bool isBetter = true;
