@@ -217,7 +217,7 @@ internal sealed class CuttingTidy
             }
 
             int repeated = trial.Count;
-            if (_filling.BestFit(demandLeft, boardsLeft, 1) is not { } rest)
+            if (_filling.BestFit(demandLeft, boardsLeft, true) is not { } rest)
             {
                 rest = _filling.FillOneByOne(demandLeft, boardsLeft, false, out int[] uncut);
                 if (Array.Exists(uncut, static count => count > 0))

@@ -140,6 +140,12 @@ internal static class BadInputRules
         Taken("FurringLayout.LayOut(*", "face", "Breaks [0] LeanChange default|Breaks [0] LeanChange -1|BreakLimit default", "no change, and one to the other side; every change ends a course"),
         Taken("FurringLayout.LayOut(*", "face", "R* [0] Centre default|R* [0] Centre -1|R* [0] From default|R* [0] From -1|R* [0] To default|R* [0] Setback default", "a member at the edge, or past it; one that is flush"),
         Taken("FurringLayout.LayOut(*", "face", "FrontAtFoot default|FrontAtHead default|PointLoad default", "an edge at the start; no load"),
+
+        // Cutting boards
+        Taken("new CuttingJob(*|new BoardPart(*|new StockBoard(*|new BoardOffcut(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("BoardCutting.Cut(*", "job", "Parts [0] Name empty|Offcuts empty|EndTrim default|Kerf default", "a name without words; none on hand; boards with good ends; a knife"),
+        Taken("BoardCutting.Cut(*", "job", "Stock [0] Price 0", "bought already"),
+        Taken("BoardCutting.Cut(*", "job", "Stock [0] Available 0|Parts 1001 items|Effort 10^9", "none of a kind to be had; many parts and a long search are allowed"),
         Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 

@@ -30,6 +30,7 @@ public sealed class BadInputTable
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",
         ["StripSpacing.Space(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)"] = "StripSpacing.Check(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)",
+        ["BoardCutting.Cut(CuttingJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "BoardCutting.Check(CuttingJob job)",
         ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
     };

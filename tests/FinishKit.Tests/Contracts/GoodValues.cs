@@ -132,6 +132,19 @@ internal static class GoodValues
         [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
         [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
         [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
+
+        // Cutting boards
+        [typeof(decimal)] = static () => 9.80m,
+        [typeof(System.Threading.CancellationToken)] = static () => System.Threading.CancellationToken.None,
+        [typeof(IProgress<double>)] = static () => new Progress<double>(),
+        [typeof(BoardPart)] = static () => new BoardPart(Mm(1820), 4) { Name = "course 3" },
+        [typeof(StockBoard)] = static () => new StockBoard(Mm(2438), 9.80m) { Pack = 2, Available = 20 },
+        [typeof(BoardOffcut)] = static () => new BoardOffcut(Mm(900)) { Count = 2 },
+        [typeof(IReadOnlyList<BoardPart>)] = static () => new[] { new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3) },
+        [typeof(IReadOnlyList<StockBoard>)] = static () => new[] { new StockBoard(Mm(2438), 9.80m), new StockBoard(Mm(3048), 12.60m) },
+        [typeof(IReadOnlyList<BoardOffcut>)] = static () => new[] { new BoardOffcut(Mm(900)) },
+        [typeof(CuttingJob)] = static () => new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(900))] },
+        [typeof(CuttingPlan)] = static () => BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)])),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>

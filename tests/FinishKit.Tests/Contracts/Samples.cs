@@ -203,6 +203,12 @@ internal static class Samples
         yield return ("ripped too wide", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(2600.5), Mm(900))] }));
         StripPart[] parts = [new(Mm(1200), Mm(1275)) { Count = 6 }, new(Mm(1200), Mm(675)) { Count = 6 }, new(Mm(1200), Mm(650)) { Count = 6 }, new(Mm(1200), Mm(575)) { Count = 12 }];
         yield return ("ripped without proof", StripRipping.Rip(ripped with { SheetLength = Mm(2510), Parts = parts, Kerf = Mm(0) }));
+        CuttingJob cut = new([new BoardPart(Mm(1820.5), 4) { Name = "course 3" }, new BoardPart(Mm(640), 30), new BoardPart(Mm(2380.25), 2)], [new StockBoard(Mm(2438), 9.85m), new StockBoard(Mm(3048), 12.6m) { Pack = 4, Available = 9 }]) { Offcuts = [new BoardOffcut(Mm(1234.5))] };
+        yield return ("cut boards", BoardCutting.Cut(cut));
+        yield return ("cut boards that are too few", BoardCutting.Cut(cut with { Stock = [new StockBoard(Mm(2438), 9.85m) { Available = 3 }], Kerf = Mm(0) }));
+        yield return ("cut boards that are too short", BoardCutting.Cut(cut with { Stock = [new StockBoard(Mm(1000), 0m)], Offcuts = null, EndTrim = Mm(0.5) }));
+        BoardPart[] tight = [new BoardPart(Mm(1204.5), 1234), new BoardPart(Mm(803), 1), .. Enumerable.Range(0, 700).Select(static i => new BoardPart(Mm(400.5 + i), 1))];
+        yield return ("cut boards without proof", BoardCutting.Cut(cut with { Parts = tight, Effort = 1000 }));
         SlatRun slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
         SlatRun[] runs =
         [
