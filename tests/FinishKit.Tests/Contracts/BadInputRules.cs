@@ -141,6 +141,11 @@ internal static class BadInputRules
         Taken("FurringLayout.LayOut(*", "face", "R* [0] Centre default|R* [0] Centre -1|R* [0] From default|R* [0] From -1|R* [0] To default|R* [0] Setback default", "a member at the edge, or past it; one that is flush"),
         Taken("FurringLayout.LayOut(*", "face", "FrontAtFoot default|FrontAtHead default|PointLoad default", "an edge at the start; no load"),
         Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Courses
+        Taken("BoardCover.*", "gap|reveal", "default", "boards pushed tight"),
+        Taken("CourseBreaks.Judge(*", "leanChange", "default|-1", "no change; a ridge"),
+        Taken("CourseBreaks.Judge(*", "limit", "default", "every change ends a course"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -132,6 +132,10 @@ internal static class GoodValues
         [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
         [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
         [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
+
+        // Courses
+        [typeof(BoardCover)] = static () => BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)),
+        [typeof(CourseBreak)] = static () => CourseBreaks.Judge(Mm(89), Angle.FromDegrees(3.5)),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -199,6 +203,11 @@ internal static class GoodValues
         ["SlatCurve.radius"] = Mm(3818),
         ["SlatCount.radius"] = Mm(3818),
         ["SlatCount.station"] = 0,
+        ["BoardCover.width"] = Mm(97),
+        ["BoardCover.tongue"] = Mm(8),
+        ["BoardCover.lap"] = Mm(8),
+        ["BoardCover.gap"] = Mm(1),
+        ["BoardCover.reveal"] = Mm(1),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

@@ -228,6 +228,12 @@ internal static class Samples
         yield return ("slats that close", SlatCurve.Fit(Mm(400.5), Mm(40), Mm(60), Mm(6)));
         yield return ("slats that meet before the face", SlatCurve.Fit(Mm(50.5), Mm(40), Mm(60), Mm(6)));
         yield return ("no slat", default(SlatFit));
+
+        // Courses
+        yield return ("a board over a break", CourseBreaks.Judge(Mm(1234.5 / 10), Angle.FromDegrees(3.25)));
+        yield return ("a board over a ridge", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(-3.25), Angle.FromDegrees(3.5)));
+        yield return ("a break that ends a course", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(9.5)));
+        yield return ("no break", default(CourseBreak));
     }
 
     internal static IEnumerable<string> Texts()
