@@ -9,7 +9,7 @@ using static FinishKit.Measure;
 namespace FinishKit.Tests.Boards;
 
 /// <summary>Boards across breaks.</summary>
-[Properties(MaxTest = 500)]
+[Properties(MaxTest = 500, EndSize = 1_000_000)]
 public sealed class CourseBreaksTests
 {
     private static bool s_problem;

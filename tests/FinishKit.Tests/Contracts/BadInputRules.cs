@@ -146,6 +146,12 @@ internal static class BadInputRules
         Taken("BoardCover.*", "gap|reveal", "default", "boards pushed tight"),
         Taken("CourseBreaks.Judge(*", "leanChange", "default|-1", "no change; a ridge"),
         Taken("CourseBreaks.Judge(*", "limit", "default", "every change ends a course"),
+        Taken("CourseLayout.LayOut(*", "face", "Openings empty", "no opening"),
+        Taken("CourseLayout.LayOut(*", "face", "BandRules empty", "one rule for all bands"),
+        Taken("CourseLayout.LayOut(*", "face", "Openings [0] FromU default|Openings [0] FromV default", "at the edge of the face"),
+        RefusedAt("face.BandRules", "CourseLayout.LayOut(*", "face", "Breaks empty|Breaks [0] LeanChange default|Breaks [0] LeanChange -1"),
+        Taken("CourseLayout.LayOut(*", "face", "BreakLimit default|SetOutError default|LeastCourse default", "every change ends a course; the knife edge; nothing is too narrow"),
+        Taken("new CourseFace(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

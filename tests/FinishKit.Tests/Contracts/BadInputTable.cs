@@ -32,6 +32,7 @@ public sealed class BadInputTable
         ["StripSpacing.Space(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)"] = "StripSpacing.Check(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)",
         ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
+        ["CourseLayout.LayOut(CourseFace face)"] = "CourseLayout.Check(CourseFace face)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);

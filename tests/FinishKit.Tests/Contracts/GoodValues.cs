@@ -136,6 +136,19 @@ internal static class GoodValues
         // Courses
         [typeof(BoardCover)] = static () => BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)),
         [typeof(CourseBreak)] = static () => CourseBreaks.Judge(Mm(89), Angle.FromDegrees(3.5)),
+        [typeof(IReadOnlyList<CourseRule>)] = static () => new[] { CourseRule.WholeAtFoot, CourseRule.Balanced },
+        [typeof(CourseFace)] = static () => new CourseFace(Mm(3400), Mm(994), BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)))
+        {
+            GirthAtFront = Mm(990),
+            GirthAtRear = Mm(985),
+            Openings = [new FaceOpening(Mm(500), Mm(1400), Mm(230), Mm(610))],
+            Breaks = [new FaceBreak(Mm(700), UnitsNet.Angle.FromDegrees(9.5))],
+            BandRules = [CourseRule.WholeAtFoot, CourseRule.Balanced],
+            BreakLimit = UnitsNet.Angle.FromDegrees(5),
+            SetOutError = Mm(2),
+            LeastCourse = Mm(45),
+        },
+        [typeof(CoursePlan)] = static () => CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(994), BoardCover.SquareEdged(Mm(89), Mm(0)))),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
