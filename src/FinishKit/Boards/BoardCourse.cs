@@ -160,7 +160,7 @@ public sealed class CourseBand
 
     internal long OffsetNm { get; }
 
-    /// <summary>As <see cref="Guaranteed"/>, over the pieces that another offset would change.</summary>
+    /// <summary>As <see cref="Guaranteed"/>, over the pieces that another offset would change, and not at an edge that a whole board is set to on purpose.</summary>
     internal long Movable { get; init; }
 
     /// <summary>Range, rule and offset, invariant.</summary>

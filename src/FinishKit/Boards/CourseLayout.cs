@@ -97,7 +97,11 @@ public static class CourseLayout
         };
         return new CourseBand(band, rule, (chosen, offsets.Narrowest(chosen, numbers.Error)), (best, offsets.Narrowest(best, numbers.Error)))
         {
-            Movable = offsets.NarrowestMovable(chosen, numbers.Error),
+            Movable = offsets.NarrowestMovable(
+                chosen,
+                numbers.Error,
+                rule == CourseRule.WholeAtFoot || (rule == CourseRule.Balanced && chosen == 0) ? foot : null,
+                rule == CourseRule.WholeAtHead || (rule == CourseRule.Balanced && chosen == 0) ? band.MostHead : null),
         };
     }
 

@@ -58,8 +58,11 @@ internal sealed class CourseOffset
         return narrowest;
     }
 
-    /// <summary>The same over those pieces that another offset would change: what is cut by edges on both sides is left out.</summary>
-    internal long NarrowestMovable(long offset, long error) => Greatest(Face, width => IsGood(offset, width, error));
+    /// <summary>
+    /// The same over those pieces that another offset would change: what is cut by edges on both sides is left out, and so is what a whole board
+    /// that is set to foot or head on purpose might leave there.
+    /// </summary>
+    internal long NarrowestMovable(long offset, long error, long? setToFoot, long? setToHead) => Greatest(Face, width => IsGood(offset, width, error, setToFoot, setToHead));
 
     private static Span[] Spans(CourseBandNumbers band, long gap, bool atEndsOnly)
     {
@@ -128,7 +131,6 @@ internal sealed class CourseOffset
             ends.Add(Modulo(span.From + _gap + width + error - _foot));
             ends.Add(Modulo(span.To + span.Taper + error - _foot));
             ends.Add(Modulo(span.To + span.Taper + _gap + error - _foot));
-            ends.Add(Modulo(span.From + error - _foot));
         }
 
         foreach (long offset in ends)
@@ -143,11 +145,17 @@ internal sealed class CourseOffset
     }
 
     /// <summary>Whether every piece that is not cut by edges on both sides is at least so wide, wherever within the error the joints lie. What is narrower than that between its edges must stay in one piece.</summary>
-    private bool IsGood(long offset, long width, long error)
+    private bool IsGood(long offset, long width, long error, long? setToFoot = null, long? setToHead = null)
     {
         foreach (Span span in _spans)
         {
             long fromBelow = Modulo(_foot + offset - error - span.From);
+            bool countsBelow = span.From != setToFoot, countsAbove = span.To + span.Taper != setToHead;
+            if (span.Height < width && !(countsBelow && countsAbove))
+            {
+                continue; // one piece, set to its edge
+            }
+
             if (span.Height < width)
             {
                 long next = fromBelow == 0 ? _cover : fromBelow;
@@ -156,7 +164,7 @@ internal sealed class CourseOffset
                     return false;
                 }
             }
-            else if (Piece(fromBelow, 2 * error) < width || Piece(Modulo(span.To + _gap - _foot - offset - error), (2 * error) + span.Taper) < width)
+            else if ((countsBelow && Piece(fromBelow, 2 * error) < width) || (countsAbove && Piece(Modulo(span.To + _gap - _foot - offset - error), (2 * error) + span.Taper) < width))
             {
                 return false;
             }

@@ -250,6 +250,26 @@ public sealed class CourseLayoutTests
         double Value(string name) => narrow.Values.Single(value => value.Name == name).Value;
     }
 
+    /// <summary>The head keeps 15, less 3 is 12. The foot's own board, set to it on purpose, is no reason for the note.</summary>
+    [Fact]
+    public void An_error_is_a_note_where_it_makes_a_piece_too_narrow()
+    {
+        CourseFace wall = new(Mm(3400), Mm(994), s_board) { LeastCourse = Mm(12) };
+        foreach (CourseRule rule in new[] { CourseRule.WholeAtFoot, CourseRule.WholeAtHead })
+        {
+            Assert.DoesNotContain(CourseLayout.LayOut(wall with { Rule = rule }).Findings, static finding => finding.Code == "boards-course-narrow-if-off");
+            Finding off = Assert.Single(CourseLayout.LayOut(wall with { Rule = rule, LeastCourse = Mm(12.000001) }).Findings, static finding => finding.Code == "boards-course-narrow-if-off");
+            Assert.Equal(Severity.Note, off.Severity);
+            Assert.Equal(12, off.Values.Single(static value => value.Name == "width").Value);
+        }
+
+        // Boards that fill the height alone are set to both ends; but a sill on a joint is there by chance.
+        CourseFace full = new(Mm(3400), Mm(890), s_board) { Rule = CourseRule.Balanced };
+        Assert.DoesNotContain(CourseLayout.LayOut(full).Findings, static finding => finding.Code == "boards-course-narrow-if-off");
+        Finding sill = Assert.Single(CourseLayout.LayOut(full with { Openings = [new(Mm(500), Mm(1400), Mm(178), Mm(445))] }).Findings, static finding => finding.Code == "boards-course-narrow-if-off");
+        Assert.Equal(0, sill.Values.Single(static value => value.Name == "width").Value);
+    }
+
     [Fact]
     public void Defaults_are_named_with_their_basis()
     {
