@@ -247,7 +247,7 @@ internal sealed class CourseNumbers
         }
 
         Breaks = [.. breaks];
-        ReadRules(face, path, (problems?.Count ?? 0) == before ? ending + 1 : null, problems);
+        ReadRules(face, path, (problems?.Count ?? 0) == before && !double.IsNaN(Limit) ? ending + 1 : null, problems);
     }
 
     /// <summary>Without a known number of bands only the rules themselves are read.</summary>

@@ -320,6 +320,8 @@ public sealed class CourseLayoutTests
         Refused(wall with { GirthAtFront = Mm(642), Breaks = s_breaks }, "face.Breaks[1].V");
         Refused(wall with { Breaks = s_breaks, BandRules = [CourseRule.Balanced] }, "face.BandRules");
         Refused(wall with { Breaks = s_breaks, RunThroughBreaks = true, BandRules = [CourseRule.Balanced, CourseRule.Balanced] }, "face.BandRules");
+        Refused(wall with { Breaks = s_breaks, BreakLimit = Angle.FromDegrees(-1), BandRules = [CourseRule.Balanced, CourseRule.Balanced] }, "face.BreakLimit"); // how many bands there are is not known then
+        Refused(wall with { Breaks = s_breaks, BandRules = [CourseRule.Balanced, (CourseRule)9] }, "face.BandRules[1]");
         Taken(wall with { Breaks = s_breaks, RunThroughBreaks = true, BandRules = [CourseRule.Balanced] });
         Refused(wall with { Girth = Mm(89_000.000001) }, "face.Board");
         Taken(wall with { Girth = Mm(89_000) });
