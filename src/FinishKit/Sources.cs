@@ -83,4 +83,7 @@ internal static class Sources
     internal static readonly Source SlatsOnCurve = Source.Derived("slats-on-curve", "Straight slats on a circle", "chords on a hollow and tangents on a bulge; neighbouring slats turn by the angles that a slat and a gap subtend, and edges square to them lean by half of that");
 
     internal static readonly Source BoardCutting = Source.Derived("stock-cutting", "Pieces cut from boards", "n pieces have n - 1 kerfs between them; a board counted with one kerf more holds pieces counted with one kerf each; boards whose pieces cannot be worth as much as all parts do not give them, whatever values the parts are given");
+    internal static readonly Source CourseBreak = Source.Derived("boards-break", "Board across a change of lean", "resting on two planes that turn by delta, its middle over the break, a board w wide has w/2 tan(delta/2) under its middle or edges; two edges that meet there halve the turn");
+
+    internal static readonly Source CourseLayout = Source.Derived("boards-courses", "Courses over a face", "joints lie one cover apart; a piece is what lies between a joint and the next edge, and its narrowest over an error of the set-out is at an end of the error or at an edge that a joint passes");
 }

@@ -147,6 +147,17 @@ internal static class BadInputRules
         Taken("BoardCutting.Cut(*", "job", "Stock [0] Price 0", "bought already"),
         Taken("BoardCutting.Cut(*", "job", "Stock [0] Available 0|Parts 1001 items|Effort 10^9", "none of a kind to be had; many parts and a long search are allowed"),
         Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Courses
+        Taken("BoardCover.*", "gap|reveal", "default", "boards pushed tight"),
+        Taken("CourseBreaks.Judge(*", "leanChange", "default|-1", "no change; a ridge"),
+        Taken("CourseBreaks.Judge(*", "limit", "default", "every change ends a course"),
+        Taken("CourseLayout.LayOut(*", "face", "Openings empty", "no opening"),
+        Taken("CourseLayout.LayOut(*", "face", "BandRules empty", "one rule for all bands"),
+        Taken("CourseLayout.LayOut(*", "face", "Openings [0] FromU default|Openings [0] FromV default", "at the edge of the face"),
+        RefusedAt("face.BandRules", "CourseLayout.LayOut(*", "face", "Breaks empty|Breaks [0] LeanChange default|Breaks [0] LeanChange -1"),
+        Taken("CourseLayout.LayOut(*", "face", "BreakLimit default|SetOutError default|LeastCourse default", "every change ends a course; the knife edge; nothing is too narrow"),
+        Taken("new CourseFace(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -33,6 +33,7 @@ public sealed class BadInputTable
         ["BoardCutting.Cut(CuttingJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "BoardCutting.Check(CuttingJob job)",
         ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
+        ["CourseLayout.LayOut(CourseFace face)"] = "CourseLayout.Check(CourseFace face)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);

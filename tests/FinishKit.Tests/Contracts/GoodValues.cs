@@ -145,6 +145,22 @@ internal static class GoodValues
         [typeof(IReadOnlyList<BoardOffcut>)] = static () => new[] { new BoardOffcut(Mm(900)) },
         [typeof(CuttingJob)] = static () => new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(900))] },
         [typeof(CuttingPlan)] = static () => BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)])),
+        // Courses
+        [typeof(BoardCover)] = static () => BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)),
+        [typeof(CourseBreak)] = static () => CourseBreaks.Judge(Mm(89), Angle.FromDegrees(3.5)),
+        [typeof(IReadOnlyList<CourseRule>)] = static () => new[] { CourseRule.WholeAtFoot, CourseRule.Balanced },
+        [typeof(CourseFace)] = static () => new CourseFace(Mm(3400), Mm(994), BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)))
+        {
+            GirthAtFront = Mm(990),
+            GirthAtRear = Mm(985),
+            Openings = [new FaceOpening(Mm(500), Mm(1400), Mm(230), Mm(610))],
+            Breaks = [new FaceBreak(Mm(700), UnitsNet.Angle.FromDegrees(9.5))],
+            BandRules = [CourseRule.WholeAtFoot, CourseRule.Balanced],
+            BreakLimit = UnitsNet.Angle.FromDegrees(5),
+            SetOutError = Mm(2),
+            LeastCourse = Mm(45),
+        },
+        [typeof(CoursePlan)] = static () => CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(994), BoardCover.SquareEdged(Mm(89), Mm(0)))),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -212,6 +228,11 @@ internal static class GoodValues
         ["SlatCurve.radius"] = Mm(3818),
         ["SlatCount.radius"] = Mm(3818),
         ["SlatCount.station"] = 0,
+        ["BoardCover.width"] = Mm(97),
+        ["BoardCover.tongue"] = Mm(8),
+        ["BoardCover.lap"] = Mm(8),
+        ["BoardCover.gap"] = Mm(1),
+        ["BoardCover.reveal"] = Mm(1),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

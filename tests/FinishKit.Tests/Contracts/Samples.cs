@@ -234,6 +234,23 @@ internal static class Samples
         yield return ("slats that close", SlatCurve.Fit(Mm(400.5), Mm(40), Mm(60), Mm(6)));
         yield return ("slats that meet before the face", SlatCurve.Fit(Mm(50.5), Mm(40), Mm(60), Mm(6)));
         yield return ("no slat", default(SlatFit));
+
+        // Courses
+        yield return ("a board over a break", CourseBreaks.Judge(Mm(1234.5 / 10), Angle.FromDegrees(3.25)));
+        yield return ("a board over a ridge", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(-3.25), Angle.FromDegrees(3.5)));
+        yield return ("a break that ends a course", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(9.5)));
+        yield return ("no break", default(CourseBreak));
+        CourseFace boarded = new(Mm(3400.5), Mm(994), BoardCover.SquareEdged(Mm(89.5), Mm(0.5)))
+        {
+            Openings = [new(Mm(500), Mm(1400), Mm(230), Mm(610.5)), new(Mm(1980), Mm(2680), Mm(230), Mm(610.5))],
+            Breaks = [new(Mm(200.5), UnitsNet.Angle.FromDegrees(3.5)), new(Mm(642.5), UnitsNet.Angle.FromDegrees(9.5))],
+        };
+        yield return ("courses", CourseLayout.LayOut(boarded));
+        yield return ("courses with slivers", CourseLayout.LayOut(boarded with { Rule = CourseRule.WholeAtFoot, RunThroughBreaks = true, SetOutError = Mm(1.5) }));
+        yield return ("courses from the head", CourseLayout.LayOut(boarded with { Rule = CourseRule.WholeAtHead, BreakLimit = UnitsNet.Angle.FromDegrees(3.25) }));
+        yield return ("balanced courses", CourseLayout.LayOut(boarded with { BandRules = [CourseRule.Balanced, CourseRule.WholeAtFoot] }));
+        yield return ("courses that run out", CourseLayout.LayOut(boarded with { GirthAtFront = Mm(1234.5), GirthAtRear = Mm(901.5), LeastCourse = Mm(50.5) }));
+        yield return ("courses of openings alone", CourseLayout.LayOut(new CourseFace(Mm(1000.5), Mm(500), BoardCover.SquareEdged(Mm(89), Mm(0))) { Openings = [new(Mm(0), Mm(1000.5), Mm(0), Mm(500))] }));
     }
 
     internal static IEnumerable<string> Texts()
@@ -305,5 +322,6 @@ internal static class Samples
         yield return new SpecificGravityAt12(0.545);
         yield return new CharacteristicDensity(350.25);
         yield return BoardProfile.TongueAndGroove(Mm(12.7), Mm(4.5), Mm(4.5));
+        yield return BoardCover.TongueAndGroove(Mm(97.5), Mm(8.5), Mm(1.5));
     }
 }
