@@ -81,4 +81,10 @@ internal static class Sources
     internal static readonly Source SlatSpread = Source.Derived("slats-spread", "Equal gaps between slats", "what the slats leave of the width, shared by the gaps; a face that tapers leaves less where it is narrower");
 
     internal static readonly Source SlatsOnCurve = Source.Derived("slats-on-curve", "Straight slats on a circle", "chords on a hollow and tangents on a bulge; neighbouring slats turn by the angles that a slat and a gap subtend, and edges square to them lean by half of that");
+
+    internal static readonly Source ProfileBreaks = Source.Derived("geometry-profile-breaks", "Straight bands of a measured profile", "a least-squares line through each band's own stations; the least sum over all choices of breaks by dynamic programming, since what is best above a break does not depend on what lies below it; a station added to a line adds the square of its distance from the line so far, over 1 + 1/n + d²/S");
+
+    internal static readonly Source Girth = Source.Derived("geometry-girth", "Length along a measured profile", "Pythagoras from station to station");
+
+    internal static readonly Source Packers = Source.Derived("geometry-packers", "Line or plane that touches points from one side", "the sum and the greatest of the packings are convex and made of flat pieces in the tilt, so each is least at a corner between pieces: a tilt along two pairs of points (one pair for a line)");
 }

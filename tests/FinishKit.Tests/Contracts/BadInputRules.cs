@@ -141,6 +141,14 @@ internal static class BadInputRules
         Taken("FurringLayout.LayOut(*", "face", "R* [0] Centre default|R* [0] Centre -1|R* [0] From default|R* [0] From -1|R* [0] To default|R* [0] Setback default", "a member at the edge, or past it; one that is flush"),
         Taken("FurringLayout.LayOut(*", "face", "FrontAtFoot default|FrontAtHead default|PointLoad default", "an edge at the start; no load"),
         Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Shape of the shell
+        Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),
+        Taken("WallProfile.HeightAt(*", "girth", "default", "at the foot"),
+        Taken("new SurfacePoint(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("Flattening.*", "points", "[0] default", "a point where the string starts, on it"),
+        Taken("Flattening.*", "leastPacking", "default", "no packing where it touches"),
+        Taken("PackedLine.OffsetAt(*|PackedPlane.OffsetAt(*", "along|u|v", "default|-1", "at the start, or before it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -32,6 +32,9 @@ public sealed class BadInputTable
         ["StripSpacing.Space(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)"] = "StripSpacing.Check(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)",
         ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
+
+        // Shape of the shell
+        ["ProfileBreaks.Find(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)"] = "ProfileBreaks.Check(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);

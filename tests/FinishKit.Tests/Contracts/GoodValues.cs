@@ -132,6 +132,13 @@ internal static class GoodValues
         [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
         [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
         [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
+
+        // Shape of the shell
+        [typeof(WallProfile)] = static () => ProfileBreaks.Find([new(Mm(860), Mm(7)), new(Mm(1060), Mm(14)), new(Mm(1500), Mm(56)), new(Mm(1840), Mm(147))]),
+        [typeof(SurfacePoint)] = static () => new SurfacePoint(Mm(400), Mm(300), Mm(30)),
+        [typeof(IReadOnlyList<SurfacePoint>)] = static () => new SurfacePoint[] { new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26)) },
+        [typeof(PackedLine)] = static () => Flattening.Line([new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41))]),
+        [typeof(PackedPlane)] = static () => Flattening.Plane([new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26))]),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -199,6 +206,10 @@ internal static class GoodValues
         ["SlatCurve.radius"] = Mm(3818),
         ["SlatCount.radius"] = Mm(3818),
         ["SlatCount.station"] = 0,
+        ["ProfileBreaks.penalty"] = Area.FromSquareMillimeters(4),
+        ["ProfileBreaks.bands"] = 2,
+        ["WallProfile.height"] = Mm(1200),
+        ["WallProfile.girth"] = Mm(300),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

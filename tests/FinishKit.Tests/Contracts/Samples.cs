@@ -228,6 +228,10 @@ internal static class Samples
         yield return ("slats that close", SlatCurve.Fit(Mm(400.5), Mm(40), Mm(60), Mm(6)));
         yield return ("slats that meet before the face", SlatCurve.Fit(Mm(50.5), Mm(40), Mm(60), Mm(6)));
         yield return ("no slat", default(SlatFit));
+        foreach ((string Name, object Result) sample in ShapeSamples.Results())
+        {
+            yield return sample;
+        }
     }
 
     internal static IEnumerable<string> Texts()
