@@ -87,4 +87,6 @@ internal static class Sources
     internal static readonly Source Girth = Source.Derived("geometry-girth", "Length along a measured profile", "Pythagoras from station to station");
 
     internal static readonly Source Packers = Source.Derived("geometry-packers", "Line or plane that touches points from one side", "the sum and the greatest of the packings are convex and made of flat pieces in the tilt, so each is least at a corner between pieces: a tilt along two pairs of points (one pair for a line)");
+
+    internal static readonly Source CompoundCut = Source.Derived("geometry-compound-cut", "Cut of two leaning pieces that meet", "the cut lies in the plane that halves the angle between the faces; its normal, taken along the piece, across it and out of its face, gives both angles; a piece in a corner and the side of a hopper are cases of it");
 }

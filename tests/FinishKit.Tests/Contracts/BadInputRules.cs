@@ -145,6 +145,9 @@ internal static class BadInputRules
         // Shape of the shell
         Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),
         Taken("WallProfile.HeightAt(*", "girth", "default", "at the foot"),
+        Taken("new Direction(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("CompoundCut.InCorner(*", "spring", "default", "flat on the wall"),
+        Taken("CompoundCut.OfSides(*", "pitch", "default", "a flat frame"),
         Taken("new SurfacePoint(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("Flattening.*", "points", "[0] default", "a point where the string starts, on it"),
         Taken("Flattening.*", "leastPacking", "default", "no packing where it touches"),

@@ -24,5 +24,14 @@ internal static class ShapeSamples
         yield return ("packed plane", Flattening.Plane(face));
         yield return ("packed plane with packers", Flattening.Plane(face, FlatteningAim.LeastGreatest, Mm(0.25), Mm(2)));
         yield return ("plane with thick packers", Flattening.Plane([.. face, new SurfacePoint(Mm(700), Mm(250.5), Mm(45))]));
+
+        yield return ("cut in a corner", CompoundCut.InCorner(Angle.FromDegrees(38.5), Angle.FromDegrees(91.25)));
+        yield return ("cut outside a corner", CompoundCut.InCorner(Angle.FromDegrees(52), Angle.FromDegrees(270)));
+        yield return ("cut beyond a saw", CompoundCut.InCorner(Angle.FromDegrees(0), Angle.FromDegrees(60)));
+        yield return ("cut beyond a saw's turn", CompoundCut.OfSides(3, Angle.FromDegrees(12.5)));
+        yield return ("cut of a hopper", CompoundCut.OfSides(7, Angle.FromDegrees(25)));
+        yield return ("cut by directions", CompoundCut.Between(new(0.25, 0.5, -0.75), new(3, 0, 1), new(1.5, 0.5, -0.75), new(-0.5, 1.5, 0)));
+        yield return ("cut in one plane", CompoundCut.Between(new(0, 0, 2), new(1, 0, 0), new(0, 0, 1), new(-1, 1.5, 0)));
+        yield return ("square cut", default(CompoundSetting));
     }
 }
