@@ -158,6 +158,16 @@ internal static class BadInputRules
         RefusedAt("face.BandRules", "CourseLayout.LayOut(*", "face", "Breaks empty|Breaks [0] LeanChange default|Breaks [0] LeanChange -1"),
         Taken("CourseLayout.LayOut(*", "face", "BreakLimit default|SetOutError default|LeastCourse default", "every change ends a course; the knife edge; nothing is too narrow"),
         Taken("new CourseFace(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Shape of the shell
+        Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),
+        Taken("WallProfile.HeightAt(*", "girth", "default", "at the foot"),
+        Taken("new Direction(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("CompoundCut.InCorner(*", "spring", "default", "flat on the wall"),
+        Taken("CompoundCut.OfSides(*", "pitch", "default", "a flat frame"),
+        Taken("new SurfacePoint(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("Flattening.*", "points", "[0] default", "a point where the string starts, on it"),
+        Taken("Flattening.*", "leastPacking", "default", "no packing where it touches"),
+        Taken("PackedLine.OffsetAt(*|PackedPlane.OffsetAt(*", "along|u|v", "default|-1", "at the start, or before it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

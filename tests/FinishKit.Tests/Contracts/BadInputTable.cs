@@ -34,6 +34,9 @@ public sealed class BadInputTable
         ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
         ["CourseLayout.LayOut(CourseFace face)"] = "CourseLayout.Check(CourseFace face)",
+
+        // Shape of the shell
+        ["ProfileBreaks.Find(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)"] = "ProfileBreaks.Check(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);

@@ -161,6 +161,14 @@ internal static class GoodValues
             LeastCourse = Mm(45),
         },
         [typeof(CoursePlan)] = static () => CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(994), BoardCover.SquareEdged(Mm(89), Mm(0)))),
+        // Shape of the shell
+        [typeof(WallProfile)] = static () => ProfileBreaks.Find([new(Mm(860), Mm(7)), new(Mm(1060), Mm(14)), new(Mm(1500), Mm(56)), new(Mm(1840), Mm(147))]),
+        [typeof(Direction)] = static () => new Direction(0, 1, 0),
+        [typeof(CompoundSetting)] = static () => CompoundCut.OfSides(4, Angle.FromDegrees(45)),
+        [typeof(SurfacePoint)] = static () => new SurfacePoint(Mm(400), Mm(300), Mm(30)),
+        [typeof(IReadOnlyList<SurfacePoint>)] = static () => new SurfacePoint[] { new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26)) },
+        [typeof(PackedLine)] = static () => Flattening.Line([new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41))]),
+        [typeof(PackedPlane)] = static () => Flattening.Plane([new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26))]),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -233,6 +241,13 @@ internal static class GoodValues
         ["BoardCover.lap"] = Mm(8),
         ["BoardCover.gap"] = Mm(1),
         ["BoardCover.reveal"] = Mm(1),
+        ["ProfileBreaks.penalty"] = Area.FromSquareMillimeters(4),
+        ["ProfileBreaks.bands"] = 2,
+        ["CompoundCut.axis"] = new Direction(-1, 0, 0),
+        ["CompoundCut.otherFace"] = new Direction(1, 0, 0),
+        ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
+        ["WallProfile.height"] = Mm(1200),
+        ["WallProfile.girth"] = Mm(300),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

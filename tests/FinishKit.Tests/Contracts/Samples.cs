@@ -251,6 +251,10 @@ internal static class Samples
         yield return ("balanced courses", CourseLayout.LayOut(boarded with { BandRules = [CourseRule.Balanced, CourseRule.WholeAtFoot] }));
         yield return ("courses that run out", CourseLayout.LayOut(boarded with { GirthAtFront = Mm(1234.5), GirthAtRear = Mm(901.5), LeastCourse = Mm(50.5) }));
         yield return ("courses of openings alone", CourseLayout.LayOut(new CourseFace(Mm(1000.5), Mm(500), BoardCover.SquareEdged(Mm(89), Mm(0))) { Openings = [new(Mm(0), Mm(1000.5), Mm(0), Mm(500))] }));
+        foreach ((string Name, object Result) sample in ShapeSamples.Results())
+        {
+            yield return sample;
+        }
     }
 
     internal static IEnumerable<string> Texts()
