@@ -290,6 +290,8 @@ internal sealed class CuttingSearch
                     Keep(exhaustion.Plan);
                     return true;
                 case false:
+                    // What the search left out by these values it left out rightly: they belong to the proof.
+                    _proofs.Add(program.Values);
                     _tooFew.Add(boards);
                     return true;
                 default:
