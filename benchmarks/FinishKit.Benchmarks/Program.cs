@@ -1,3 +1,11 @@
 using BenchmarkDotNet.Running;
+using FinishKit.Benchmarks;
+using FinishKit.Benchmarks.Cutting;
 
-BenchmarkSwitcher.FromAssembly(typeof(FinishKit.Benchmarks.ArcBenchmarks).Assembly).Run(args);
+if (args is ["cutting", .. string[] rest])
+{
+    CuttingComparison.Run(rest);
+    return;
+}
+
+BenchmarkSwitcher.FromAssembly(typeof(ArcBenchmarks).Assembly).Run(args);

@@ -85,4 +85,14 @@ internal static class Sources
     internal static readonly Source BoardCutting = Source.Derived("stock-cutting", "Pieces cut from boards", "n pieces have n - 1 kerfs between them; a board counted with one kerf more holds pieces counted with one kerf each; boards whose pieces cannot be worth as much as all parts do not give them, whatever values the parts are given");
 
     internal static readonly Source BoardJoints = Source.Derived("boards-joints", "Joints chosen with the boards they are cut from", "whatever pieces are worth, the boards must hold the value of the courses' cheapest choice of joints, which is a shortest path over the courses because only neighbours restrict each other");
+    internal static readonly Source CourseBreak = Source.Derived("boards-break", "Board across a change of lean", "resting on two planes that turn by delta, its middle over the break, a board w wide has w/2 tan(delta/2) under its middle or edges; two edges that meet there halve the turn");
+
+    internal static readonly Source CourseLayout = Source.Derived("boards-courses", "Courses over a face", "joints lie one cover apart; a piece is what lies between a joint and the next edge, and its narrowest over an error of the set-out is at an end of the error or at an edge that a joint passes");
+    internal static readonly Source ProfileBreaks = Source.Derived("geometry-profile-breaks", "Straight bands of a measured profile", "a least-squares line through each band's own stations; the least sum over all choices of breaks by dynamic programming, since what is best above a break does not depend on what lies below it; a station added to a line adds the square of its distance from the line so far, over 1 + 1/n + d²/S");
+
+    internal static readonly Source Girth = Source.Derived("geometry-girth", "Length along a measured profile", "Pythagoras from station to station");
+
+    internal static readonly Source Packers = Source.Derived("geometry-packers", "Line or plane that touches points from one side", "the sum and the greatest of the packings are convex and made of flat pieces in the tilt, so each is least at a corner between pieces: a tilt along two pairs of points (one pair for a line)");
+
+    internal static readonly Source CompoundCut = Source.Derived("geometry-compound-cut", "Cut of two leaning pieces that meet", "the cut lies in the plane that halves the angle between the faces; its normal, taken along the piece, across it and out of its face, gives both angles; a piece in a corner and the side of a hopper are cases of it");
 }

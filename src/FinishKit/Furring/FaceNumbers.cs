@@ -280,7 +280,7 @@ internal sealed class FaceNumbers
 
     private void ReadBreaks(FurringFace face, string path, Allowed v, List<InputProblem>? problems)
     {
-        double limit = face.BreakLimit is { } given ? Degrees(given, path + ".BreakLimit", s_limit, problems) : FurringDefaults.BreakLimit;
+        double limit = face.BreakLimit is { } given ? Degrees(given, path + ".BreakLimit", s_limit, problems) : BreakRule.Default;
         bool every = Named(face.BreakStrips is >= BreakStrips.BothSides and <= BreakStrips.None, (int)face.BreakStrips, path + ".BreakStrips", "one of BothSides, EveryBreak, OneSide, None", problems) && face.BreakStrips == BreakStrips.EveryBreak;
         string name = path + ".Breaks";
         int count = Count(face.Breaks, name, FurringFace.MostParts, "breaks", problems);
@@ -295,7 +295,7 @@ internal sealed class FaceNumbers
             }
 
             double place = Door.Millimetres(line.V, at.Then(".V"), v, problems), change = Degrees(line.LeanChange, at.Then(".LeanChange").ToString(), s_lean, problems);
-            if (every || Math.Abs(change) > limit)
+            if (every || BreakRule.IsExceeded(change, limit))
             {
                 if (ending.Contains(place))
                 {

@@ -8,7 +8,6 @@ internal static class FurringDefaults
     internal const double FixingSpacing = 250;
     internal const double EndDistance = 25;
     internal const double Overhang = 100;
-    internal const double BreakLimit = 4;
 
     internal static readonly Source SectionSource = Source.CommonPractice("default-strip-section", "a furring strip is 40 mm wide (35 to 60), of 15 mm (9 to 18) birch plywood, face grain along it");
 
@@ -19,8 +18,6 @@ internal static class FurringDefaults
     internal static readonly Source EndSource = Source.CommonPractice("default-fixing-end", "a fixing keeps 25 mm from the end of a strip, 20 to 40");
 
     internal static readonly Source OverhangSource = Source.Judgement("default-strip-overhang", "a strip may stand over its last support by 100 mm, 60 to 150");
-
-    internal static readonly Source BreakSource = Source.Judgement("default-break-limit", "a change of lean of more than 4° ends a course, 3° to 6°");
 
     internal static readonly Source DistanceSource = Source.CommonPractice("default-strip-clear", "strips do not overlap: the least distance is half of the two widths");
 }

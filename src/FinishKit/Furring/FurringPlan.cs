@@ -109,7 +109,7 @@ public sealed class FurringPlan
             Add(true, "fixing-end", FurringDefaults.EndDistance, "mm", FurringDefaults.EndSource);
             Add(true, "overhang", FurringDefaults.Overhang, "mm", FurringDefaults.OverhangSource);
             Add(Face.LeastDistance is null, "least-distance", _numbers.LeastDistance, "mm", FurringDefaults.DistanceSource);
-            Add(Face.Breaks.Count > 0 && Face.BreakLimit is null, "break-limit", FurringDefaults.BreakLimit, "°", FurringDefaults.BreakSource);
+            Add(Face.Breaks.Count > 0 && Face.BreakLimit is null, "break-limit", BreakRule.Default, "°", BreakRule.Source);
             Add(Face.PointLoad is null, "point-load", _numbers.Load, "N", BeamDefaults.LoadSource);
             Add(true, "deflection-limit", BeamDefaults.DeflectionLimit, "mm", BeamDefaults.DeflectionSource);
             _numbers.Section.AddDefaults(defaults);

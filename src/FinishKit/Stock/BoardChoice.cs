@@ -18,7 +18,7 @@ internal sealed class BoardChoice
     private readonly double[][] _rates;
     private readonly long _below;
     private long _least;
-    private int _nodes;
+    private long _nodes, _mostNodes;
     private int[]? _best;
 
     internal BoardChoice(CuttingProblem problem, IReadOnlyList<PartValues> proofs, IReadOnlyList<int[]> tooFew, IReadOnlyList<int[]> open, long below, CuttingEffort effort)
@@ -30,7 +30,7 @@ internal sealed class BoardChoice
         {
             if (problem.Price[kind] == 0)
             {
-                _boards[kind] = problem.MostBoards(kind);
+                _boards[kind] = problem.MostPacks(kind) * problem.Pack[kind];
             }
             else
             {
@@ -75,9 +75,10 @@ internal sealed class BoardChoice
     internal int[]? Find()
     {
         _least = _below;
+        _mostNodes = Math.Min(MostNodes, _effort.Left / 4);
         Choose(0, 0);
         _effort.Spend(_nodes);
-        Least = _nodes <= MostNodes ? _least : Math.Min(_least, FromRates());
+        Least = _nodes <= _mostNodes ? _least : Math.Min(_least, FromRates());
         return _best;
     }
 
@@ -95,7 +96,7 @@ internal sealed class BoardChoice
 
     private void Choose(int at, long cost)
     {
-        if (++_nodes > MostNodes || cost >= _least)
+        if (++_nodes > _mostNodes || cost >= _least)
         {
             return;
         }
@@ -134,7 +135,8 @@ internal sealed class BoardChoice
         for (int packs = first; packs <= mostPacks; packs++)
         {
             long now = cost + (packs * _problem.Price[kind]);
-            if (now >= _least)
+            _nodes += 1 + (_proofs.Count / 8);
+            if (now >= _least || _nodes > _mostNodes)
             {
                 break;
             }

@@ -7,79 +7,96 @@ namespace FinishKit;
 internal sealed class BoardFilling
 {
     private const int MostFillNodes = 600;
+    private const int LeastFillNodes = 60;
+
+    /// <summary>Of boards on hand only the shortest few that do are looked at for a part.</summary>
+    private const int MostOnHand = 10;
 
     private readonly CuttingProblem _problem;
     private readonly CuttingEffort _effort;
     private readonly int[] _counts, _best;
+    private readonly int[] _shortestFirst;
+    private readonly int _mostNodes;
 
     internal BoardFilling(CuttingProblem problem, CuttingEffort effort)
     {
         (_problem, _effort) = (problem, effort);
         _counts = new int[problem.Sizes.Length];
         _best = new int[problem.Sizes.Length];
+
+        _shortestFirst = new int[problem.Kinds];
+        for (int kind = 0; kind < problem.Kinds; kind++)
+        {
+            _shortestFirst[kind] = kind;
+        }
+
+        Array.Sort(_shortestFirst, (left, right) => problem.Capacity[left] != problem.Capacity[right] ? problem.Capacity[left].CompareTo(problem.Capacity[right]) : left.CompareTo(right));
+
+        // So much for a board, whatever the kinds that are tried for it.
+        _mostNodes = Math.Max(LeastFillNodes, MostFillNodes / problem.Kinds);
     }
 
     /// <summary>The greatest part first, each into the board that it fills most; null where the boards are too few.</summary>
-    internal List<CuttingPattern>? BestFit(int[] demand, int[] boards, int fewest = 0)
+    /// <param name="demand">The parts.</param>
+    /// <param name="boards">The boards.</param>
+    /// <param name="isLazy">Whether a board is begun only where no begun one has room; else wherever a whole one is filled more.</param>
+    internal List<CuttingPattern>? BestFit(int[] demand, int[] boards, bool isLazy)
     {
-        int all = 0;
-        foreach (int count in boards)
-        {
-            all += count;
-        }
-
-        List<long> rooms = [];
+        // Begun boards in order of their room; of equal ones the one begun first.
+        List<(long Room, int Board)> begun = [];
         List<int> kinds = [];
         List<int[]> counts = [];
         int[] left = (int[])boards.Clone();
-        int steps = 0;
+        long steps = 0;
         for (int size = 0; size < demand.Length; size++)
         {
             long length = _problem.Sizes[size];
             for (int piece = 0; piece < demand[size]; piece++)
             {
-                int best = -1;
-                for (int board = 0; board < rooms.Count; board++)
-                {
-                    if (rooms[board] >= length && (best < 0 || rooms[board] < rooms[best]))
-                    {
-                        best = board;
-                    }
-                }
-
-                steps += rooms.Count + 1;
+                int at = begun.BinarySearch((length, -1));
+                at = at < 0 ? ~at : at;
+                bool fits = at < begun.Count;
                 int kind = -1;
-                for (int other = 0; other < left.Length; other++)
+                for (int other = 0; other < left.Length && !(fits && isLazy); other++)
                 {
-                    if (left[other] > 0 && _problem.Capacity[other] >= length && (best < 0 || _problem.Capacity[other] < rooms[best])
+                    if (left[other] > 0 && _problem.Capacity[other] >= length && (!fits || _problem.Capacity[other] < begun[at].Room)
                         && (kind < 0 || _problem.Capacity[other] < _problem.Capacity[kind]))
                     {
                         kind = other;
                     }
                 }
 
-                if (kind >= 0 && (best < 0 || fewest == 0))
-                {
-                    left[kind]--;
-                    best = rooms.Count;
-                    rooms.Add(_problem.Capacity[kind]);
-                    kinds.Add(kind);
-                    counts.Add(new int[demand.Length]);
-                }
-                else if (best < 0)
+                if (!fits && kind < 0)
                 {
                     _effort.Spend(steps);
                     return null;
                 }
 
-                rooms[best] -= length;
-                counts[best][size]++;
+                long room;
+                int board;
+                if (kind >= 0)
+                {
+                    left[kind]--;
+                    (room, board) = (_problem.Capacity[kind], kinds.Count);
+                    kinds.Add(kind);
+                    counts.Add(new int[demand.Length]);
+                }
+                else
+                {
+                    (room, board) = begun[at];
+                    begun.RemoveAt(at);
+                }
+
+                counts[board][size]++;
+                int next = begun.BinarySearch((room - length, board));
+                begun.Insert(~next, (room - length, board));
+                steps += 8 + left.Length + (begun.Count / 32);
             }
         }
 
         _effort.Spend(steps);
         List<CuttingPattern> plan = [];
-        for (int board = 0; board < rooms.Count; board++)
+        for (int board = 0; board < kinds.Count; board++)
         {
             plan.Add(CuttingPattern.Of(kinds[board], counts[board]));
         }
@@ -102,9 +119,10 @@ internal sealed class BoardFilling
             {
                 CuttingPattern? best = null;
                 double least = double.PositiveInfinity;
-                for (int kind = 0; kind < left.Length; kind++)
+                int onHand = 0;
+                foreach (int kind in _shortestFirst)
                 {
-                    if (left[kind] == 0 || _problem.Capacity[kind] < _problem.Sizes[size])
+                    if (left[kind] == 0 || _problem.Capacity[kind] < _problem.Sizes[size] || (_problem.Price[kind] == 0 && ++onHand > MostOnHand))
                     {
                         continue;
                     }
@@ -180,7 +198,7 @@ internal sealed class BoardFilling
         Array.Clear(_best, 0, _best.Length);
         long room = capacity - _problem.Sizes[first], least = long.MaxValue;
         _counts[first] = 1;
-        int nodes = 0, depth = first, last = rest.Length - 1;
+        int nodes = 0, depth = first, last = rest.Length - 1, mostNodes = _effort.IsSpent ? 0 : _mostNodes;
         while (last > first && rest[last] == 0)
         {
             last--;
@@ -192,8 +210,14 @@ internal sealed class BoardFilling
             for (; depth < rest.Length && room >= _problem.Sizes[last]; depth++)
             {
                 nodes++;
+                if (room < _problem.Sizes[depth])
+                {
+                    depth = FirstWithin(room, depth + 1) - 1;
+                    continue;
+                }
+
                 int have = rest[depth] - (depth == first ? 1 : 0);
-                if (have > 0 && room >= _problem.Sizes[depth])
+                if (have > 0)
                 {
                     int most = (int)Math.Min(have, room / _problem.Sizes[depth]);
                     _counts[depth] += most;
@@ -207,7 +231,7 @@ internal sealed class BoardFilling
                 Array.Copy(_counts, _best, _counts.Length);
             }
 
-            if (least == 0 || nodes > MostFillNodes)
+            if (least == 0 || nodes > mostNodes)
             {
                 break;
             }
@@ -226,7 +250,20 @@ internal sealed class BoardFilling
             depth++;
         }
 
-        _effort.Spend(nodes);
+        _effort.Spend(nodes + (_counts.Length / 16));
         return capacity - least;
+    }
+
+    /// <summary>The greatest size from a place on that there is room for.</summary>
+    private int FirstWithin(long room, int from)
+    {
+        int low = from, high = _problem.Sizes.Length;
+        while (low < high)
+        {
+            int middle = (low + high) / 2;
+            (low, high) = _problem.Sizes[middle] <= room ? (low, middle) : (middle + 1, high);
+        }
+
+        return low;
     }
 }

@@ -34,9 +34,6 @@ internal sealed class CuttingProblem
 
     internal int Kinds => Capacity.Length;
 
-    /// <summary>More boards than pieces are never needed.</summary>
-    internal int MostBoards(int kind) => Math.Min(Limit[kind], Pieces);
-
     /// <summary>More packs than this are never needed. Where a last pack would be broken by the limit, there is none.</summary>
     internal int MostPacks(int kind) => Math.Min(Limit[kind] / Pack[kind], (Pieces + Pack[kind] - 1) / Pack[kind]);
 

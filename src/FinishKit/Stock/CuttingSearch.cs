@@ -166,7 +166,7 @@ internal sealed class CuttingSearch
 
         if (_problem.Kinds == 1)
         {
-            Keep(_filling.BestFit(_problem.Demand, most, 1));
+            Keep(_filling.BestFit(_problem.Demand, most, true));
             if (new BoardChoice(_problem, _proofs, _tooFew, _open, Cost, _effort).Find() is null)
             {
                 return;
@@ -185,7 +185,7 @@ internal sealed class CuttingSearch
                     only[other] = other == kind || _problem.Price[other] == 0 ? most[other] : 0;
                 }
 
-                Keep(_filling.BestFit(_problem.Demand, only, 1));
+                Keep(_filling.BestFit(_problem.Demand, only, true));
             }
         }
     }
@@ -203,6 +203,7 @@ internal sealed class CuttingSearch
         return true;
     }
 
+    /// <summary>Keeps a plan that costs less than the best, as it is or on cheaper boards: with packs either may cost less.</summary>
     private void Keep(List<CuttingPattern>? plan)
     {
         if (plan is null)
@@ -210,14 +211,21 @@ internal sealed class CuttingSearch
             return;
         }
 
-        _filling.Cheapen(plan);
+        AddToPool(plan);
+        KeepCheaper(plan);
+        List<CuttingPattern> other = [.. plan];
+        _filling.Cheapen(other);
+        KeepCheaper(other);
+    }
+
+    private void KeepCheaper(List<CuttingPattern> plan)
+    {
         int[] boards = new int[_problem.Kinds];
         foreach (CuttingPattern pattern in plan)
         {
             boards[pattern.Kind]++;
         }
 
-        AddToPool(plan);
         long cost = _problem.CostOf(boards);
         if (cost < Cost)
         {
@@ -282,6 +290,8 @@ internal sealed class CuttingSearch
                     Keep(exhaustion.Plan);
                     return true;
                 case false:
+                    // What the search left out by these values it left out rightly: they belong to the proof.
+                    _proofs.Add(program.Values);
                     _tooFew.Add(boards);
                     return true;
                 default:
@@ -308,7 +318,7 @@ internal sealed class CuttingSearch
     /// <summary>For jobs too large for the linear program: if the boards cannot be filled without looking back, they stay an open question; few such are asked.</summary>
     private bool FillOnly(int[] boards)
     {
-        if (_filling.BestFit(_problem.Demand, boards) is { } fitted)
+        if (_filling.BestFit(_problem.Demand, boards, false) is { } fitted)
         {
             Keep(fitted);
             return true;
@@ -333,7 +343,7 @@ internal sealed class CuttingSearch
             return [];
         }
 
-        if (_filling.BestFit(demand, boards) is { } fitted)
+        if (_filling.BestFit(demand, boards, false) is { } fitted)
         {
             return fitted;
         }

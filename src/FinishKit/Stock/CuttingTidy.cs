@@ -14,19 +14,27 @@ internal sealed class CuttingTidy
     private const int MostPairs = 4000;
     private const int MostTrials = 60;
 
+    /// <summary>Tidying takes about as much as the search at most, and this much where that was short.</summary>
+    private const int LeastNodes = 20_000;
+
+    private const int MostNodes = 500_000;
+
     private readonly CuttingProblem _problem;
     private readonly BoardFilling _filling;
     private readonly CuttingEffort _effort;
     private readonly BoardKind[] _kinds;
     private readonly long[] _lengths;
-    private readonly long _kerf, _least;
+    private readonly long _kerf, _least, _until;
 
     // Lengths: each size with a kerf, in nanometres. Least: the shortest offcut worth keeping.
     internal CuttingTidy(CuttingProblem problem, BoardKind[] kinds, long[] lengths, long kerf, long least, CuttingEffort effort)
     {
         (_problem, _kinds, _lengths, _kerf, _least, _effort) = (problem, kinds, lengths, kerf, least, effort);
         _filling = new BoardFilling(problem, effort);
+        _until = effort.Used + Math.Min(MostNodes, LeastNodes + effort.Used);
     }
+
+    private bool IsEnough => _effort.IsSpent || _effort.Used > _until;
 
     /// <summary>What the saw leaves of a remainder, if it is worth keeping.</summary>
     internal static long Kept(long remainder, long kerf, long least) => remainder - kerf >= least ? remainder - kerf : 0;
@@ -76,7 +84,7 @@ internal sealed class CuttingTidy
             isBetter = false;
             for (int i = 0; i < best.Count && !isBetter; i++)
             {
-                for (int k = i + 1; k < best.Count && !isBetter && pairs < MostPairs && !_effort.IsSpent; k++)
+                for (int k = i + 1; k < best.Count && !isBetter && pairs < MostPairs && !IsEnough; k++)
                 {
                     long first = Room(best[i]), second = Room(best[k]);
                     if (Kept(first + second, _kerf, _least) <= Kept(first, _kerf, _least) + Kept(second, _kerf, _least))
@@ -186,7 +194,7 @@ internal sealed class CuttingTidy
         long waste = Waste(plan);
         int setUps = SetUps(plan), trials = 0;
         HashSet<string> done = new(StringComparer.Ordinal);
-        while (trials < MostTrials && !_effort.IsSpent)
+        while (trials < MostTrials && !IsEnough)
         {
             // The pattern that could be repeated most, of those not looked at.
             CuttingPattern? next = null;
@@ -217,7 +225,7 @@ internal sealed class CuttingTidy
             }
 
             int repeated = trial.Count;
-            if (_filling.BestFit(demandLeft, boardsLeft, 1) is not { } rest)
+            if (_filling.BestFit(demandLeft, boardsLeft, true) is not { } rest)
             {
                 rest = _filling.FillOneByOne(demandLeft, boardsLeft, false, out int[] uncut);
                 if (Array.Exists(uncut, static count => count > 0))

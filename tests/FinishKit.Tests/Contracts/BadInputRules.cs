@@ -140,6 +140,12 @@ internal static class BadInputRules
         Taken("FurringLayout.LayOut(*", "face", "Breaks [0] LeanChange default|Breaks [0] LeanChange -1|BreakLimit default", "no change, and one to the other side; every change ends a course"),
         Taken("FurringLayout.LayOut(*", "face", "R* [0] Centre default|R* [0] Centre -1|R* [0] From default|R* [0] From -1|R* [0] To default|R* [0] Setback default", "a member at the edge, or past it; one that is flush"),
         Taken("FurringLayout.LayOut(*", "face", "FrontAtFoot default|FrontAtHead default|PointLoad default", "an edge at the start; no load"),
+
+        // Cutting boards
+        Taken("new CuttingJob(*|new BoardPart(*|new StockBoard(*|new BoardOffcut(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("BoardCutting.Cut(*", "job", "Parts [0] Name empty|Offcuts empty|EndTrim default|Kerf default", "a name without words; none on hand; boards with good ends; a knife"),
+        Taken("BoardCutting.Cut(*", "job", "Stock [0] Price 0", "bought already"),
+        Taken("BoardCutting.Cut(*", "job", "Stock [0] Available 0|Parts 1001 items|Effort 10^9", "none of a kind to be had; many parts and a long search are allowed"),
         Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
 
         // Joints
@@ -151,6 +157,26 @@ internal static class BadInputRules
         Found("BoardJoints.Choose(*", "job", "Stock [0] Available 0", "stock-part-too-long"),
         Taken("BoardJoints.Choose(*", "job", "Effort 10^9", "the most that is allowed is more"),
         Taken("new JointRun(*|new JointJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Courses
+        Taken("BoardCover.*", "gap|reveal", "default", "boards pushed tight"),
+        Taken("CourseBreaks.Judge(*", "leanChange", "default|-1", "no change; a ridge"),
+        Taken("CourseBreaks.Judge(*", "limit", "default", "every change ends a course"),
+        Taken("CourseLayout.LayOut(*", "face", "Openings empty", "no opening"),
+        Taken("CourseLayout.LayOut(*", "face", "BandRules empty", "one rule for all bands"),
+        Taken("CourseLayout.LayOut(*", "face", "Openings [0] FromU default|Openings [0] FromV default", "at the edge of the face"),
+        RefusedAt("face.BandRules", "CourseLayout.LayOut(*", "face", "Breaks empty|Breaks [0] LeanChange default|Breaks [0] LeanChange -1"),
+        Taken("CourseLayout.LayOut(*", "face", "BreakLimit default|SetOutError default|LeastCourse default", "every change ends a course; the knife edge; nothing is too narrow"),
+        Taken("new CourseFace(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Shape of the shell
+        Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),
+        Taken("WallProfile.HeightAt(*", "girth", "default", "at the foot"),
+        Taken("new Direction(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("CompoundCut.InCorner(*", "spring", "default", "flat on the wall"),
+        Taken("CompoundCut.OfSides(*", "pitch", "default", "a flat frame"),
+        Taken("new SurfacePoint(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("Flattening.*", "points", "[0] default", "a point where the string starts, on it"),
+        Taken("Flattening.*", "leastPacking", "default", "no packing where it touches"),
+        Taken("PackedLine.OffsetAt(*|PackedPlane.OffsetAt(*", "along|u|v", "default|-1", "at the start, or before it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

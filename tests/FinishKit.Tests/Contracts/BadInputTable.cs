@@ -30,9 +30,14 @@ public sealed class BadInputTable
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",
         ["StripSpacing.Space(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)"] = "StripSpacing.Check(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)",
+        ["BoardCutting.Cut(CuttingJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "BoardCutting.Check(CuttingJob job)",
         ["StripRipping.Rip(RippingJob job)"] = "StripRipping.Check(RippingJob job)",
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
         ["BoardJoints.Choose(JointJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "BoardJoints.Check(JointJob job)",
+        ["CourseLayout.LayOut(CourseFace face)"] = "CourseLayout.Check(CourseFace face)",
+
+        // Shape of the shell
+        ["ProfileBreaks.Find(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)"] = "ProfileBreaks.Check(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);

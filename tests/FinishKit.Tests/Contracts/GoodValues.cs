@@ -144,6 +144,42 @@ internal static class GoodValues
         [typeof(IReadOnlyList<JointRun>)] = static () => new[] { new JointRun(2, Mm(10), Mm(3600)), new JointRun(3, Mm(10), Mm(3600)) },
         [typeof(JointJob)] = static () => s_joints,
         [typeof(JointLayout)] = static () => BoardJoints.Choose(s_joints),
+        // Cutting boards
+        [typeof(decimal)] = static () => 9.80m,
+        [typeof(System.Threading.CancellationToken)] = static () => System.Threading.CancellationToken.None,
+        [typeof(IProgress<double>)] = static () => new Progress<double>(),
+        [typeof(BoardPart)] = static () => new BoardPart(Mm(1820), 4) { Name = "course 3" },
+        [typeof(StockBoard)] = static () => new StockBoard(Mm(2438), 9.80m) { Pack = 2, Available = 20 },
+        [typeof(BoardOffcut)] = static () => new BoardOffcut(Mm(900)) { Count = 2 },
+        [typeof(IReadOnlyList<BoardPart>)] = static () => new[] { new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3) },
+        [typeof(IReadOnlyList<StockBoard>)] = static () => new[] { new StockBoard(Mm(2438), 9.80m), new StockBoard(Mm(3048), 12.60m) },
+        [typeof(IReadOnlyList<BoardOffcut>)] = static () => new[] { new BoardOffcut(Mm(900)) },
+        [typeof(CuttingJob)] = static () => new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(900))] },
+        [typeof(CuttingPlan)] = static () => BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)])),
+        // Courses
+        [typeof(BoardCover)] = static () => BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)),
+        [typeof(CourseBreak)] = static () => CourseBreaks.Judge(Mm(89), Angle.FromDegrees(3.5)),
+        [typeof(IReadOnlyList<CourseRule>)] = static () => new[] { CourseRule.WholeAtFoot, CourseRule.Balanced },
+        [typeof(CourseFace)] = static () => new CourseFace(Mm(3400), Mm(994), BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)))
+        {
+            GirthAtFront = Mm(990),
+            GirthAtRear = Mm(985),
+            Openings = [new FaceOpening(Mm(500), Mm(1400), Mm(230), Mm(610))],
+            Breaks = [new FaceBreak(Mm(700), UnitsNet.Angle.FromDegrees(9.5))],
+            BandRules = [CourseRule.WholeAtFoot, CourseRule.Balanced],
+            BreakLimit = UnitsNet.Angle.FromDegrees(5),
+            SetOutError = Mm(2),
+            LeastCourse = Mm(45),
+        },
+        [typeof(CoursePlan)] = static () => CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(994), BoardCover.SquareEdged(Mm(89), Mm(0)))),
+        // Shape of the shell
+        [typeof(WallProfile)] = static () => ProfileBreaks.Find([new(Mm(860), Mm(7)), new(Mm(1060), Mm(14)), new(Mm(1500), Mm(56)), new(Mm(1840), Mm(147))]),
+        [typeof(Direction)] = static () => new Direction(0, 1, 0),
+        [typeof(CompoundSetting)] = static () => CompoundCut.OfSides(4, Angle.FromDegrees(45)),
+        [typeof(SurfacePoint)] = static () => new SurfacePoint(Mm(400), Mm(300), Mm(30)),
+        [typeof(IReadOnlyList<SurfacePoint>)] = static () => new SurfacePoint[] { new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26)) },
+        [typeof(PackedLine)] = static () => Flattening.Line([new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41))]),
+        [typeof(PackedPlane)] = static () => Flattening.Plane([new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26))]),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -213,6 +249,18 @@ internal static class GoodValues
         ["SlatCount.station"] = 0,
         ["BoardJoints.progress"] = new Progress<double>(),
         ["BoardJoints.cancellation"] = System.Threading.CancellationToken.None,
+        ["BoardCover.width"] = Mm(97),
+        ["BoardCover.tongue"] = Mm(8),
+        ["BoardCover.lap"] = Mm(8),
+        ["BoardCover.gap"] = Mm(1),
+        ["BoardCover.reveal"] = Mm(1),
+        ["ProfileBreaks.penalty"] = Area.FromSquareMillimeters(4),
+        ["ProfileBreaks.bands"] = 2,
+        ["CompoundCut.axis"] = new Direction(-1, 0, 0),
+        ["CompoundCut.otherFace"] = new Direction(1, 0, 0),
+        ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
+        ["WallProfile.height"] = Mm(1200),
+        ["WallProfile.girth"] = Mm(300),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

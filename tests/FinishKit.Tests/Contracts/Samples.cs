@@ -203,6 +203,12 @@ internal static class Samples
         yield return ("ripped too wide", StripRipping.Rip(ripped with { Parts = [new StripPart(Mm(2600.5), Mm(900))] }));
         StripPart[] parts = [new(Mm(1200), Mm(1275)) { Count = 6 }, new(Mm(1200), Mm(675)) { Count = 6 }, new(Mm(1200), Mm(650)) { Count = 6 }, new(Mm(1200), Mm(575)) { Count = 12 }];
         yield return ("ripped without proof", StripRipping.Rip(ripped with { SheetLength = Mm(2510), Parts = parts, Kerf = Mm(0) }));
+        CuttingJob cut = new([new BoardPart(Mm(1820.5), 4) { Name = "course 3" }, new BoardPart(Mm(640), 30), new BoardPart(Mm(2380.25), 2)], [new StockBoard(Mm(2438), 9.85m), new StockBoard(Mm(3048), 12.6m) { Pack = 4, Available = 9 }]) { Offcuts = [new BoardOffcut(Mm(1234.5))] };
+        yield return ("cut boards", BoardCutting.Cut(cut));
+        yield return ("cut boards that are too few", BoardCutting.Cut(cut with { Stock = [new StockBoard(Mm(2438), 9.85m) { Available = 3 }], Kerf = Mm(0) }));
+        yield return ("cut boards that are too short", BoardCutting.Cut(cut with { Stock = [new StockBoard(Mm(1000), 0m)], Offcuts = null, EndTrim = Mm(0.5) }));
+        BoardPart[] tight = [new BoardPart(Mm(1204.5), 1234), new BoardPart(Mm(803), 1), .. Enumerable.Range(0, 700).Select(static i => new BoardPart(Mm(400.5 + i), 1))];
+        yield return ("cut boards without proof", BoardCutting.Cut(cut with { Parts = tight, Effort = 1000 }));
         SlatRun slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
         SlatRun[] runs =
         [
@@ -237,6 +243,26 @@ internal static class Samples
         yield return ("joints of short pieces", BoardJoints.Choose(joints with { ShortestPiece = Mm(1900.5), Stagger = 0 }));
         yield return ("joints of no boards", BoardJoints.Choose(joints with { Stock = [new StockBoard(Mm(2438.5), 1m) { Available = 0 }] }));
         yield return ("a sample of joints", BoardJoints.Choose(new JointJob([new(1, Mm(0), Mm(20_000))], [.. Enumerable.Range(1, 60).Select(static i => Mm(i * 320.5))], [new StockBoard(Mm(5000.5), 1234.5m)]) { Effort = 1000 }));
+        // Courses
+        yield return ("a board over a break", CourseBreaks.Judge(Mm(1234.5 / 10), Angle.FromDegrees(3.25)));
+        yield return ("a board over a ridge", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(-3.25), Angle.FromDegrees(3.5)));
+        yield return ("a break that ends a course", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(9.5)));
+        yield return ("no break", default(CourseBreak));
+        CourseFace boarded = new(Mm(3400.5), Mm(994), BoardCover.SquareEdged(Mm(89.5), Mm(0.5)))
+        {
+            Openings = [new(Mm(500), Mm(1400), Mm(230), Mm(610.5)), new(Mm(1980), Mm(2680), Mm(230), Mm(610.5))],
+            Breaks = [new(Mm(200.5), UnitsNet.Angle.FromDegrees(3.5)), new(Mm(642.5), UnitsNet.Angle.FromDegrees(9.5))],
+        };
+        yield return ("courses", CourseLayout.LayOut(boarded));
+        yield return ("courses with slivers", CourseLayout.LayOut(boarded with { Rule = CourseRule.WholeAtFoot, RunThroughBreaks = true, SetOutError = Mm(1.5) }));
+        yield return ("courses from the head", CourseLayout.LayOut(boarded with { Rule = CourseRule.WholeAtHead, BreakLimit = UnitsNet.Angle.FromDegrees(3.25) }));
+        yield return ("balanced courses", CourseLayout.LayOut(boarded with { BandRules = [CourseRule.Balanced, CourseRule.WholeAtFoot] }));
+        yield return ("courses that run out", CourseLayout.LayOut(boarded with { GirthAtFront = Mm(1234.5), GirthAtRear = Mm(901.5), LeastCourse = Mm(50.5) }));
+        yield return ("courses of openings alone", CourseLayout.LayOut(new CourseFace(Mm(1000.5), Mm(500), BoardCover.SquareEdged(Mm(89), Mm(0))) { Openings = [new(Mm(0), Mm(1000.5), Mm(0), Mm(500))] }));
+        foreach ((string Name, object Result) sample in ShapeSamples.Results())
+        {
+            yield return sample;
+        }
     }
 
     internal static IEnumerable<string> Texts()
@@ -308,5 +334,6 @@ internal static class Samples
         yield return new SpecificGravityAt12(0.545);
         yield return new CharacteristicDensity(350.25);
         yield return BoardProfile.TongueAndGroove(Mm(12.7), Mm(4.5), Mm(4.5));
+        yield return BoardCover.TongueAndGroove(Mm(97.5), Mm(8.5), Mm(1.5));
     }
 }
