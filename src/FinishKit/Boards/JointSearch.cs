@@ -260,13 +260,13 @@ internal sealed class JointSearch
         int[] most = new int[problem.Kinds];
         for (int kind = 0; kind < most.Length; kind++)
         {
-            most[kind] = problem.MostPacks(kind) * problem.Pack[kind];
+            most[kind] = problem.MostBoards(kind);
         }
 
         (long Cost, double Spread) best = (long.MaxValue, 0);
         if (problem.Kinds == 1)
         {
-            Take(filling.BestFit(problem.Demand, most, 1));
+            Take(filling.BestFit(problem.Demand, most, true));
             return best;
         }
 
@@ -289,7 +289,7 @@ internal sealed class JointSearch
                     only[other] = other == kind || problem.Price[other] == 0 ? most[other] : 0;
                 }
 
-                Take(filling.BestFit(problem.Demand, only, 1));
+                Take(filling.BestFit(problem.Demand, only, true));
             }
         }
 

@@ -30,7 +30,7 @@ internal sealed class BoardChoice
         {
             if (problem.Price[kind] == 0)
             {
-                _boards[kind] = problem.MostPacks(kind) * problem.Pack[kind];
+                _boards[kind] = problem.MostBoards(kind);
             }
             else
             {

@@ -175,7 +175,7 @@ internal sealed class BoardFilling
             int best = pattern.Kind;
             for (int kind = 0; kind < _problem.Kinds; kind++)
             {
-                if (_problem.Capacity[kind] >= length && used[kind] < _problem.MostPacks(kind) * _problem.Pack[kind]
+                if (_problem.Capacity[kind] >= length && used[kind] < _problem.MostBoards(kind)
                     && _problem.Price[kind] * _problem.Pack[best] < _problem.Price[best] * _problem.Pack[kind])
                 {
                     best = kind;

@@ -356,7 +356,7 @@ public sealed class CuttingPlan
         [
             new("worst-severity", Findings.Count == 0 ? 0 : (int)Findings[0].Severity, string.Empty),
             new("boards", Boards.Count, string.Empty),
-            new("boards-bought", bought, string.Empty),
+            new("bought", bought, string.Empty),
             new("cost", (double)Cost, string.Empty),
             new("uncut", uncut, string.Empty),
             new("set-ups", SetUps, string.Empty),

@@ -37,6 +37,9 @@ internal sealed class CuttingProblem
     /// <summary>More packs than this are never needed. Where a last pack would be broken by the limit, there is none.</summary>
     internal int MostPacks(int kind) => Math.Min(Limit[kind] / Pack[kind], (Pieces + Pack[kind] - 1) / Pack[kind]);
 
+    /// <summary>Boards that can be had, in whole packs.</summary>
+    internal int MostBoards(int kind) => MostPacks(kind) * Pack[kind];
+
     internal long CostOf(int[] boards)
     {
         long cost = 0;

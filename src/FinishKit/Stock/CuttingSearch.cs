@@ -67,7 +67,7 @@ internal sealed class CuttingSearch
         int[] most = new int[_problem.Kinds];
         for (int kind = 0; kind < most.Length; kind++)
         {
-            most[kind] = _problem.MostPacks(kind) * _problem.Pack[kind];
+            most[kind] = _problem.MostBoards(kind);
         }
 
         List<CuttingPattern> plan = _filling.FillOneByOne(_problem.Demand, most, true, out uncut);
@@ -161,7 +161,7 @@ internal sealed class CuttingSearch
         int[] most = new int[_problem.Kinds];
         for (int kind = 0; kind < most.Length; kind++)
         {
-            most[kind] = _problem.MostPacks(kind) * _problem.Pack[kind];
+            most[kind] = _problem.MostBoards(kind);
         }
 
         if (_problem.Kinds == 1)

@@ -149,12 +149,10 @@ internal static class BadInputRules
         Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
 
         // Joints
-        Taken("BoardJoints.Choose(*", "cancellation", "default", "nobody cancels"),
         Taken("BoardJoints.Choose(*", "job", "Runs [0] Course 0|Runs [0] Start default|Runs [0] Start -1|Runs [0] Name empty|Strips [0] default|Strips [0] -1", "a place on the wall, and a name"),
         Found("BoardJoints.Choose(*", "job", "Strips empty", "boards-joint-none"),
         Taken("BoardJoints.Choose(*", "job", "Stagger 0|Kerf default|EndTrim default|Offcuts empty", "zero is in the range"),
-        Taken("BoardJoints.Choose(*", "job", "Stock [0] Price default", "boards bought already"),
-        Found("BoardJoints.Choose(*", "job", "Stock [0] Available 0", "stock-part-too-long"),
+        Taken("BoardJoints.Choose(*", "job", "Stock [0] Price 0|Stock [0] Available 0", "boards bought already; none of a kind to be had"),
         Taken("BoardJoints.Choose(*", "job", "Effort 10^9", "the most that is allowed is more"),
         Taken("new JointRun(*|new JointJob(*", "*", "*", "stored unchecked: the calculator checks it"),
         // Courses
