@@ -141,6 +141,15 @@ internal static class BadInputRules
         Taken("FurringLayout.LayOut(*", "face", "R* [0] Centre default|R* [0] Centre -1|R* [0] From default|R* [0] From -1|R* [0] To default|R* [0] Setback default", "a member at the edge, or past it; one that is flush"),
         Taken("FurringLayout.LayOut(*", "face", "FrontAtFoot default|FrontAtHead default|PointLoad default", "an edge at the start; no load"),
         Taken("new FurringFace(*|new FaceOpening(*|new FaceBreak(*|new FurnitureStop(*|new ShellMember(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Edges and end cuts
+        Taken("EdgeCurve.Through(*", "points", "[0] default", "a point at the foot of the plumb line, on it"),
+        Taken("EdgeCurve.Through(*", "differenceLimit", "default", "any difference is found"),
+        Taken("EdgeCurve.Straight(*|EdgeCurve.OnArc(*", "lower", "default", "a point at the foot of the plumb line, on it"),
+        Taken("EdgeCurve.OnArc(*", "rise", "default|-1", "straight; bowed to the other side"),
+        Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
+        Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
+        Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

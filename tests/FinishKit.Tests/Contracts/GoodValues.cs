@@ -22,6 +22,7 @@ internal static class GoodValues
     private static readonly BeamSection s_section = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
 
     private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
+    private static readonly MeasuredEdge s_edge = EdgeCurve.Through([new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41)), new(Mm(1000), Mm(20))]);
     private static readonly SlatRun s_slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
 
     private static readonly Dictionary<Type, Func<object>> s_byType = new()
@@ -132,6 +133,11 @@ internal static class GoodValues
         [typeof(SlatSetOut)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut(),
         [typeof(SlatMark)] = static () => SlatSpread.Spread(s_slats).Recommended!.SetOut().Marks[1],
         [typeof(SlatFit)] = static () => SlatCurve.Fit(Mm(3818), Mm(40), Mm(10), Mm(8)),
+
+        // Edges and end cuts
+        [typeof(MeasuredEdge)] = static () => s_edge,
+        [typeof(EndCutJob)] = static () => new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300)) { ScribeTolerance = Mm(0.4), HiddenWidth = Mm(6) },
+        [typeof(EndCutSchedule)] = static () => EndCuts.Schedule(new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300))),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -199,6 +205,7 @@ internal static class GoodValues
         ["SlatCurve.radius"] = Mm(3818),
         ["SlatCount.radius"] = Mm(3818),
         ["SlatCount.station"] = 0,
+        ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
