@@ -175,6 +175,14 @@ internal static class BadInputRules
         Taken("Flattening.*", "points", "[0] default", "a point where the string starts, on it"),
         Taken("Flattening.*", "leastPacking", "default", "no packing where it touches"),
         Taken("PackedLine.OffsetAt(*|PackedPlane.OffsetAt(*", "along|u|v", "default|-1", "at the start, or before it"),
+        // Edges and end cuts
+        Taken("EdgeCurve.Through(*", "points", "[0] default", "a point at the foot of the plumb line, on it"),
+        Taken("EdgeCurve.Through(*", "differenceLimit", "default", "any difference is found"),
+        Taken("EdgeCurve.Straight(*|EdgeCurve.OnArc(*", "lower", "default", "a point at the foot of the plumb line, on it"),
+        Taken("EdgeCurve.OnArc(*", "rise", "default|-1", "straight; bowed to the other side"),
+        Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
+        Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
+        Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

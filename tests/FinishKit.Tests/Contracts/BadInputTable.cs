@@ -38,6 +38,7 @@ public sealed class BadInputTable
 
         // Shape of the shell
         ["ProfileBreaks.Find(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)"] = "ProfileBreaks.Check(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)",
+        ["EndCuts.Schedule(EndCutJob job)"] = "EndCuts.Check(EndCutJob job)",
     };
 
     private static readonly Dictionary<string, MethodBase> s_methods = PublicMembers.WithArguments.Where(static method => !IsCheck(method)).ToDictionary(PublicMembers.Name, StringComparer.Ordinal);

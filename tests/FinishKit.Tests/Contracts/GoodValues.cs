@@ -22,6 +22,7 @@ internal static class GoodValues
     private static readonly BeamSection s_section = new(Mm(89), Mm(12.7), Pressure.FromMegapascals(8900)) { BendingStrength = Pressure.FromMegapascals(65) };
 
     private static readonly Beam s_beam = new(s_section, [Mm(400)]) { Displacements = [Mm(0), Mm(1)] };
+    private static readonly MeasuredEdge s_edge = EdgeCurve.Through([new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41)), new(Mm(1000), Mm(20))]);
     private static readonly SlatRun s_slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
 
     private static readonly JointJob s_joints = new([new JointRun(2, Mm(10), Mm(3600)) { Name = "a course" }, new JointRun(3, Mm(10), Mm(3600))], [Mm(600), Mm(1200), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(1300))] };
@@ -180,6 +181,10 @@ internal static class GoodValues
         [typeof(IReadOnlyList<SurfacePoint>)] = static () => new SurfacePoint[] { new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26)) },
         [typeof(PackedLine)] = static () => Flattening.Line([new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41))]),
         [typeof(PackedPlane)] = static () => Flattening.Plane([new(Mm(10), Mm(10), Mm(20)), new(Mm(1000), Mm(10), Mm(22)), new(Mm(10), Mm(500), Mm(21)), new(Mm(1000), Mm(500), Mm(26))]),
+        // Edges and end cuts
+        [typeof(MeasuredEdge)] = static () => s_edge,
+        [typeof(EndCutJob)] = static () => new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300)) { ScribeTolerance = Mm(0.4), HiddenWidth = Mm(6) },
+        [typeof(EndCutSchedule)] = static () => EndCuts.Schedule(new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300))),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -261,6 +266,7 @@ internal static class GoodValues
         ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
         ["WallProfile.height"] = Mm(1200),
         ["WallProfile.girth"] = Mm(300),
+        ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

@@ -263,6 +263,27 @@ internal static class Samples
         {
             yield return sample;
         }
+        // Edges and end cuts
+        MeasuredPoint[] rear = [new(Mm(0), Mm(3400)), new(Mm(200), Mm(3398)), new(Mm(400), Mm(3392)), new(Mm(600), Mm(3382)), new(Mm(800), Mm(3369)), new(Mm(994), Mm(3352))];
+        MeasuredEdge[] edges =
+        [
+            .. new[] { EdgeFit.Linear, EdgeFit.ShapePreserving, EdgeFit.NaturalCubic }.Select(fit => EdgeCurve.Through(rear, fit)),
+            EdgeCurve.Through([rear[0], rear[3], rear[5]], EdgeFit.NaturalCubic, Mm(1.25)),
+            EdgeCurve.Through([rear[0], rear[5]]),
+            EdgeCurve.Straight(rear[0], rear[5]),
+            EdgeCurve.OnArc(rear[0], rear[5], Mm(11.75)),
+            EdgeCurve.OnArc(rear[0], rear[5], Mm(-311.75)),
+        ];
+        Length[] courses = [Mm(0), Mm(135.5), Mm(271), Mm(400), Mm(900.5), Mm(994)];
+        foreach (MeasuredEdge edge in edges)
+        {
+            yield return ($"{edge}", edge);
+            yield return ($"courses at the {edge}", EndCuts.Schedule(new EndCutJob(edge, courses, Mm(12.5))));
+            yield return ($"courses under a trim at the {edge}", EndCuts.Schedule(new EndCutJob(edge, courses, Mm(4000)) { UnderTrim = true, Order = FittingOrder.FromTop, HiddenWidth = Mm(6.5) }));
+        }
+
+        yield return ("a cut that runs out", EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(120.5)), new(Mm(100), Mm(0.5))), [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) }));
+        yield return ("cuts to scribe", EndCuts.Schedule(new EndCutJob(edges[0], [Mm(0), Mm(300.5), Mm(994)], Mm(0)) { ScribeTolerance = Mm(0.25) }));
     }
 
     internal static IEnumerable<string> Texts()
