@@ -288,7 +288,7 @@ public sealed class CuttingPlan
     public decimal? LeastCost { get; }
 
     /// <summary>How much of the cost might be saved at most, 0 to 1. Null where there are too few boards.</summary>
-    public double? Gap => LeastCost is { } least ? Cost == 0 ? 0 : (double)((Cost - least) / Cost) : null;
+    public double? Gap => LeastCost is { } least ? Cost == least ? 0 : (double)((Cost - least) / Cost) : null;
 
     /// <summary>Whether no plan costs less.</summary>
     public bool Proven => LeastCost == Cost;
