@@ -118,7 +118,7 @@ internal sealed class CubicPiece : EdgePiece
 /// </summary>
 internal sealed class ArcPiece : EdgePiece
 {
-    private readonly double _lowerOffset, _upperOffset, _rise, _sine, _curvature;
+    private readonly double _lowerOffset, _upperOffset, _rise, _chordSlope, _sine, _curvature;
 
     internal ArcPiece(double from, double to, double lowerOffset, double upperOffset, double rise)
         : base(from, to)
@@ -126,12 +126,19 @@ internal sealed class ArcPiece : EdgePiece
         _lowerOffset = lowerOffset;
         _upperOffset = upperOffset;
         _rise = rise;
+        _chordSlope = (upperOffset - lowerOffset) / (to - from);
         (double angle, _curvature) = Solve(default(Silent));
         _sine = Math.Sin(angle);
     }
 
     internal override double OffsetAt(double height)
     {
+        // A straight edge may lean as far as it likes, where a cosine out of the sine would lose its digits.
+        if (_curvature == 0)
+        {
+            return _lowerOffset + ((height - From) * _chordSlope);
+        }
+
         double sine = SineAt(height);
         return _lowerOffset + ((height - From) * (_sine + sine) / (Cosine(_sine) + Cosine(sine)));
     }
@@ -139,7 +146,7 @@ internal sealed class ArcPiece : EdgePiece
     internal override double SlopeAt(double height)
     {
         double sine = SineAt(height);
-        return sine / Cosine(sine);
+        return _curvature == 0 ? _chordSlope : sine / Cosine(sine);
     }
 
     internal override void AddWhereSlopeIs(double slope, List<double> heights)

@@ -102,6 +102,18 @@ public sealed class EndCutTests
         }
     }
 
+    /// <summary>By hand: 1 mm of gap moved by half leaves 0.5 on either side, which is just met.</summary>
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(1.000002, false)]
+    public void A_set_back_that_leaves_the_tolerance_serves(double corner, bool serves)
+    {
+        MeasuredEdge edge = EdgeCurve.Through([new(Mm(0), Mm(1000)), new(Mm(50), Mm(1000 + corner)), new(Mm(100), Mm(1000))], EdgeFit.Linear);
+        EndCut cut = EndCuts.Schedule(new EndCutJob(edge, [Mm(0), Mm(100)], Mm(0))).Courses[0];
+        Assert.True(cut.NeedsScribe);
+        Assert.Equal(serves, cut.ServesSetBack);
+    }
+
     /// <summary>Square to the cut, not along the board: a chord at 45° with the corner 10 along the board off it leaves 10 cos 45° = 7.071.</summary>
     [Fact]
     public void What_is_left_is_measured_square_to_the_cut()

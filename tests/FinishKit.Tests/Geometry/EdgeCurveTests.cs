@@ -219,6 +219,15 @@ public sealed class EdgeCurveTests
         Assert.Empty(EdgeCurve.CheckStraight(new(Mm(0), Mm(0)), new(Mm(1), Mm(0))));
     }
 
+    /// <summary>Nearly along the courses, a kilometre in a millimetre: still exact.</summary>
+    [Fact]
+    public void A_straight_edge_may_lean_as_far_as_it_likes()
+    {
+        MeasuredEdge edge = EdgeCurve.Straight(new(Mm(0), Mm(0)), new(Mm(1), Mm(1e6)));
+        Assert.Equal(250_000, edge.OffsetAt(Mm(0.25)).Millimeters);
+        Assert.Equal(90 - (180 / Math.PI * 1e-6), edge.SlopeAt(Mm(0.5)).Degrees, 1e-12);
+    }
+
     /// <summary>An arc too flat to tell from a straight edge is still exact: a nanometre of rise.</summary>
     [Fact]
     public void A_hair_of_rise_is_a_hair_of_bow()
