@@ -165,6 +165,10 @@ internal static class BadInputRules
         RefusedAt("face.BandRules", "CourseLayout.LayOut(*", "face", "Breaks empty|Breaks [0] LeanChange default|Breaks [0] LeanChange -1"),
         Taken("CourseLayout.LayOut(*", "face", "BreakLimit default|SetOutError default|LeastCourse default", "every change ends a course; the knife edge; nothing is too narrow"),
         Taken("new CourseFace(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Moisture
+        Taken("EquilibriumMoisture.*", "temperature", "-1", "a degree of frost"),
+        Taken("EquilibriumMoisture.*", "relativeHumidity|moistureContent", "0", "dry air, ovendry wood"),
+
         // Shape of the shell
         Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),
         Taken("WallProfile.HeightAt(*", "girth", "default", "at the foot"),

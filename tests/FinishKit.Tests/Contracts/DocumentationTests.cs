@@ -22,6 +22,7 @@ public sealed partial class DocumentationTests
         [typeof(Angle)] = "[angle]",
         [typeof(Mass)] = "[mass]",
         [typeof(Force)] = "[force]",
+        [typeof(Temperature)] = "[temperature]",
         [typeof(Pressure)] = "[pressure]",
         [typeof(Area)] = "[area]",
         [typeof(Density)] = "[density]",

@@ -39,6 +39,8 @@ internal static class GoodValues
         [typeof(Mass)] = static () => Mass.FromKilograms(12),
         [typeof(Force)] = static () => Force.FromNewtons(40),
         [typeof(Density)] = static () => Density.FromKilogramsPerCubicMeter(600),
+        [typeof(Temperature)] = static () => Temperature.FromDegreesCelsius(20),
+        [typeof(MoistureBalance)] = static () => EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50),
         [typeof(Pressure)] = static () => Pressure.FromMegapascals(0.1),
         [typeof(Area)] = static () => Area.FromSquareMillimeters(1000),
         [typeof(TolerancedLength)] = static () => TolerancedLength.PlusMinus(Mm(12), Mm(0.5)),
@@ -267,6 +269,8 @@ internal static class GoodValues
         ["WallProfile.height"] = Mm(1200),
         ["WallProfile.girth"] = Mm(300),
         ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
+        ["EquilibriumMoisture.relativeHumidity"] = 50.0,
+        ["EquilibriumMoisture.moistureContent"] = 9.0,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
