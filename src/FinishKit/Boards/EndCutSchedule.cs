@@ -176,16 +176,28 @@ public sealed class EndCutSchedule
         }
 
         EndCut gap = Worst(static cut => cut.Gap), wood = Worst(static cut => cut.Wood);
+        List<string> left = [];
+        List<Figure> values = [new("courses-to-scribe", scribed, string.Empty), new("courses-served-by-set-back", served, string.Empty), new("scribe-tolerance", _places.Tolerance, "mm")];
+        if (gap.Gap > 0)
+        {
+            left.Add($"a gap of up to {Print.Mm(gap.Gap)} (course {Print.Number(gap.Course)})");
+            values.Add(new Figure("greatest-gap-left", gap.Gap, "mm"));
+            values.Add(new Figure("course-of-greatest-gap", gap.Course, string.Empty));
+        }
+
+        if (wood.Wood > 0)
+        {
+            left.Add($"up to {Print.Mm(wood.Wood)} of wood in the way (course {Print.Number(wood.Course)})");
+            values.Add(new Figure("greatest-wood-in-the-way", wood.Wood, "mm"));
+            values.Add(new Figure("course-of-most-wood", wood.Course, string.Empty));
+        }
+
         string remedy = served == 0 ? "Scribe them, or cover the ends with a trim." : $"Scribe them, or cover the ends with a trim; {Print.Number(served)} of them serve with the straight cut moved as its set-back says.";
         findings.Add(new Finding(
             "boards-end-scribe",
             Severity.Caution,
-            $"A straight cut does not serve on {Print.Number(scribed)} of {Print.Number(Courses.Count)} courses: it leaves a gap of up to {Print.Mm(gap.Gap)} (course {Print.Number(gap.Course)}) and up to {Print.Mm(wood.Wood)} of wood in the way (course {Print.Number(wood.Course)}); {Print.Mm(_places.Tolerance)} is allowed. {remedy}",
-            [
-                new("courses-to-scribe", scribed, string.Empty), new("courses-served-by-set-back", served, string.Empty),
-                new("greatest-gap-left", gap.Gap, "mm"), new("course-of-greatest-gap", gap.Course, string.Empty),
-                new("greatest-wood-in-the-way", wood.Wood, "mm"), new("course-of-most-wood", wood.Course, string.Empty), new("scribe-tolerance", _places.Tolerance, "mm"),
-            ],
+            $"A straight cut does not serve on {Print.Number(scribed)} of {Print.Number(Courses.Count)} courses: it leaves {string.Join(" and ", left)}; {Print.Mm(_places.Tolerance)} is allowed. {remedy}",
+            [.. values],
             Job.ScribeTolerance is null ? EndCutDefaults.Tolerance : Sources.Given));
     }
 }

@@ -65,8 +65,8 @@ public static class EndCuts
         double lowerLine = place.LowerLine, upperLine = place.UpperLine, lowerLength = place.LowerLength, upperLength = place.UpperLength;
         trace.Given("v_a", lowerLine, "mm", Sources.Given, index, "height of the lower line");
         trace.Given("v_b", upperLine, "mm", Sources.Given, index, "height of the upper line");
-        trace.Given("r_a", lowerLength, "mm", Sources.Given, index, "from the datum to the edge at the lower line");
-        trace.Given("r_b", upperLength, "mm", Sources.Given, index, "from the datum to the edge at the upper line");
+        trace.Given("r_a", lowerLength, "mm", place.EdgeBasis, index, "from the datum to the edge at the lower line");
+        trace.Given("r_b", upperLength, "mm", place.EdgeBasis, index, "from the datum to the edge at the upper line");
         double chordSlope = trace.Step("m", nameof(chordSlope), (upperLength - lowerLength) / (upperLine - lowerLine), string.Empty, EndCutDefaults.EndCut, index);
         double sawAngle = trace.Step("beta", nameof(sawAngle), Math.Atan(chordSlope), "rad", EndCutDefaults.EndCut, index);
         double hiddenWidth = place.HiddenWidth;
@@ -82,7 +82,7 @@ public static class EndCuts
         {
             double gapHeight = place.GapHeight, gapLength = place.GapLength;
             trace.Given("v_g", gapHeight, "mm", EndCutDefaults.EndCut, index, "height where the edge lies farthest beyond the chord");
-            trace.Given("r_g", gapLength, "mm", Sources.Given, index, "from the datum to the edge there");
+            trace.Given("r_g", gapLength, "mm", place.EdgeBasis, index, "from the datum to the edge there");
             gap = trace.Step("g", nameof(gap), (gapLength - (lowerLength + (chordSlope * (gapHeight - lowerLine)))) * Math.Cos(sawAngle), "mm", EndCutDefaults.EndCut, index);
         }
 
@@ -90,7 +90,7 @@ public static class EndCuts
         {
             double woodHeight = place.WoodHeight, woodLength = place.WoodLength;
             trace.Given("v_w", woodHeight, "mm", EndCutDefaults.EndCut, index, "height where the edge lies farthest short of the chord");
-            trace.Given("r_w", woodLength, "mm", Sources.Given, index, "from the datum to the edge there");
+            trace.Given("r_w", woodLength, "mm", place.EdgeBasis, index, "from the datum to the edge there");
             wood = trace.Step("w", nameof(wood), (lowerLength + (chordSlope * (woodHeight - lowerLine)) - woodLength) * Math.Cos(sawAngle), "mm", EndCutDefaults.EndCut, index);
         }
 
@@ -182,6 +182,7 @@ internal readonly struct EndCutPlace
     internal EndCutPlace(MeasuredEdge edge, EndCutPlaces places, int course)
     {
         Course = course;
+        EdgeBasis = edge.Basis;
         LowerLine = places.Lines[course - 1];
         UpperLine = places.Lines[course];
         HiddenWidth = places.HiddenWidth;
@@ -194,6 +195,8 @@ internal readonly struct EndCutPlace
     }
 
     internal int Course { get; }
+
+    internal Source EdgeBasis { get; }
 
     internal double LowerLine { get; }
 

@@ -6,8 +6,8 @@ namespace FinishKit;
 
 /// <summary>Which way an edge runs, from its offsets measured at a few heights; and an edge that is known to be straight or an arc.</summary>
 /// <remarks>
-/// A point's Along is its height v up the plumb line or string, its Offset the distance u of the edge. Offsets may count from any line,
-/// front to rear, also from a plumb line on either side of the edge: greater is farther to the rear. Nothing is said beyond the lowest and the highest point.
+/// A point's Along is its height v up the plumb line or string, its Offset the distance u of the edge. Offsets may count from any line
+/// across the courses, and are greater farther to the rear. Nothing is said beyond the lowest and the highest point.
 /// </remarks>
 public static class EdgeCurve
 {

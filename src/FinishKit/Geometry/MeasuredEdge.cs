@@ -159,6 +159,9 @@ public sealed class MeasuredEdge
     /// <summary>The heights that a course line may have.</summary>
     internal Allowed Range => _range;
 
+    /// <summary>What its offsets rest on.</summary>
+    internal Source Basis => _fit is null ? EdgeDefaults.Exact : EdgeDefaults.Curve;
+
     /// <summary>The offset at a height within the range, not rounded.</summary>
     internal double At(double height) => PieceAt(height).OffsetAt(height);
 

@@ -128,6 +128,9 @@ public sealed class EndCutTests
         Assert.Equal(Severity.Caution, scribe.Severity);
         Assert.Equal(7.071068, scribe.Values.Single(static value => value.Name == "greatest-gap-left").Value);
         Assert.Equal(0, scribe.Values.Single(static value => value.Name == "courses-served-by-set-back").Value);
+        Assert.Equal("A straight cut does not serve on 1 of 1 courses: it leaves a gap of up to 7.071 mm (course 1); 0.5 mm is allowed. Scribe them, or cover the ends with a trim.", scribe.Message);
+        Assert.DoesNotContain(scribe.Values, static value => value.Name == "course-of-most-wood");
+        Assert.Equal("edge-curve", ends.Explain().Steps.Single(static step => step.Value.Name == "r_a_1").Source.Id);
         Assert.Equal(SourceKind.CommonPractice, scribe.Source!.Kind);
         Assert.False(ends.HasProblem);
     }
