@@ -52,7 +52,7 @@ internal sealed class PatternProgram
     /// <summary>Values that prove that the boards are too few, where they are.</summary>
     internal PartValues? TooFew { get; private set; }
 
-    /// <summary>The last values found, whether they prove something or not.</summary>
+    /// <summary>The last values found where the boards may be enough, true for every kind of board.</summary>
     internal PartValues? Values { get; private set; }
 
     internal double Theta => _level[_thetaRow];
@@ -131,7 +131,7 @@ internal sealed class PatternProgram
                 }
             }
 
-            if ((isExact && Prove(values, most)) || !isNew)
+            if ((isExact && Prove(values, most, !isNew)) || !isNew)
             {
                 return true;
             }
@@ -170,7 +170,7 @@ internal sealed class PatternProgram
     }
 
     /// <summary>Whether the values show that the boards do not hold the parts; kinds of which there is no board are valued too.</summary>
-    private bool Prove(long[] values, long[] most)
+    private bool Prove(long[] values, long[] most, bool isLast)
     {
         long held = 0, needed = 0;
         for (int i = 0; i < values.Length; i++)
@@ -183,9 +183,9 @@ internal sealed class PatternProgram
             held += _boards[kind] * most[kind];
         }
 
-        if (needed <= held)
+        bool isEnough = needed <= held;
+        if (isEnough && !isLast)
         {
-            Values = new PartValues((long[])values.Clone(), (long[])most.Clone(), _demand);
             return false;
         }
 
@@ -197,8 +197,9 @@ internal sealed class PatternProgram
             }
         }
 
-        TooFew = new PartValues((long[])values.Clone(), (long[])most.Clone(), _demand);
-        return true;
+        PartValues proof = new((long[])values.Clone(), (long[])most.Clone(), _demand);
+        (TooFew, Values) = isEnough ? (null, proof) : (proof, Values);
+        return !isEnough;
     }
 
     /// <summary>A basis of patterns with one size each; false where a size fits no board there is.</summary>
