@@ -190,10 +190,7 @@ internal sealed class NestingOracle
             foreach (long sum in sums.ToArray())
             {
                 sums.Add(sum + _pieces[piece].Width);
-                if (_pieces[piece].MayTurn)
-                {
-                    sums.Add(sum + _pieces[piece].Height);
-                }
+                sums.Add(sum + _pieces[piece].Height);
             }
         }
 
