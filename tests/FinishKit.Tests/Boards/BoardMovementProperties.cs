@@ -1,7 +1,6 @@
 using System;
 using FsCheck;
 using FsCheck.Xunit;
-using UnitsNet;
 using Xunit;
 using static FinishKit.Measure;
 

@@ -1,9 +1,7 @@
 using System;
-using System.Collections.Generic;
 using System.Linq;
 using FsCheck;
 using FsCheck.Xunit;
-using UnitsNet;
 using Xunit;
 
 namespace FinishKit.Tests.Materials;
