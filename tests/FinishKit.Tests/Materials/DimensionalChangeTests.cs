@@ -120,6 +120,7 @@ public sealed class DimensionalChangeTests
         Assert.True(one != DimensionalChange.OfWood(WoodSpecies.Named("white ash"), WoodGrain.Radial));
         Assert.True(one != DimensionalChange.OfWood(WoodSpecies.Named("white ash")));
         Assert.True(one != DimensionalChangeCoefficient.Supplied(one.Value));
+        Assert.True(one != DimensionalChange.OfWood(WoodSpecies.Named("black ash"), WoodGrain.Tangential)); // the same 0.00274, of another wood
         Assert.True(DimensionalChangeCoefficient.Supplied(0) != default);
         Assert.Equal("0.274% of the size for each percent of moisture content, white ash, flat-sawn", one.ToString());
     }
