@@ -28,6 +28,7 @@ namespace FinishKit.Consumers
             CoursesAndTheirEnds();
             MeasuredWalls();
             CompoundCuts();
+            WoodInAir();
         }
 
         private static void WhichNail()
@@ -203,6 +204,13 @@ namespace FinishKit.Consumers
             CompoundSetting cut = CompoundCut.InCorner(Angle.FromDegrees(38), Angle.FromDegrees(90));
             Expect.Near("bevel of a sprung moulding, degrees", 33.86, cut.Bevel.Degrees, 0.005);
             Expect.Near("its mitre, degrees", 31.62, cut.Mitre.Degrees, 0.005);
+        }
+
+        private static void WoodInAir()
+        {
+            // The printed table (FPL-RN-0268): 9.2% at 70 °F and 50%.
+            Expect.Near("moisture of wood in a room, %", 9.2, EquilibriumMoisture.InAir(Temperature.FromDegreesFahrenheit(70), RelativeHumidity.FromPercent(50)).MoistureContent, 0.06);
+            Expect.Near("humidity that holds ovendry wood, %", 0, EquilibriumMoisture.HoldingAt(Temperature.FromDegreesCelsius(20), 0).RelativeHumidity.Percent, 0);
         }
 
         private static void InputIsRefused()

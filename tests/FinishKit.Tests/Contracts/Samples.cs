@@ -248,7 +248,8 @@ internal static class Samples
         yield return ("a board over a ridge", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(-3.25), Angle.FromDegrees(3.5)));
         yield return ("a break that ends a course", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(9.5)));
         yield return ("no break", default(CourseBreak));
-        yield return ("air and wood", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(20.5), 50.5));
+        yield return ("air and wood", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(20.5), UnitsNet.RelativeHumidity.FromPercent(50.5)));
+        yield return ("hot air", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(59.5), UnitsNet.RelativeHumidity.FromPercent(12.5)));
         yield return ("dry air", default(MoistureBalance));
         CourseFace boarded = new(Mm(3400.5), Mm(994), BoardCover.SquareEdged(Mm(89.5), Mm(0.5)))
         {
