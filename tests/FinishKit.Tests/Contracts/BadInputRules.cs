@@ -187,6 +187,12 @@ internal static class BadInputRules
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Wrapped panels
+        Taken("PanelWrap.*", "job|build", "*FoamThickness default|*SqueezedFoam default|*EdgeGap default|*Joint default", "no foam, foam squeezed to nothing, panels that touch"),
+        Taken("PanelWrap.Plan(*", "job", "Windows empty|Windows [0] CornerRadius default", "no window; one with square corners"),
+        Found("PanelWrap.Plan(*", "job", "Windows [0] Opening FromU default|Windows [0] Opening FromV default", "panels-wrap-window-not-inside"),
+        Taken("new WrapBuild(*|new PanelWindow(*|new WrapJob(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -187,6 +187,13 @@ internal static class GoodValues
         [typeof(MeasuredEdge)] = static () => s_edge,
         [typeof(EndCutJob)] = static () => new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300)) { ScribeTolerance = Mm(0.4), HiddenWidth = Mm(6) },
         [typeof(EndCutSchedule)] = static () => EndCuts.Schedule(new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300))),
+
+        // Wrapped panels
+        [typeof(PanelWindow)] = static () => new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) },
+        [typeof(IReadOnlyList<PanelWindow>)] = static () => new[] { new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) } },
+        [typeof(WrapBuild)] = static () => new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop },
+        [typeof(WrapJob)] = static () => new WrapJob(Mm(1200), Mm(600), new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop }) { Windows = [new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) }] },
+        [typeof(WrapPlan)] = static () => PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>

@@ -286,6 +286,15 @@ internal static class Samples
 
         yield return ("a cut that runs out", EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(120.5)), new(Mm(100), Mm(0.5))), [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) }));
         yield return ("cuts to scribe", EndCuts.Schedule(new EndCutJob(edges[0], [Mm(0), Mm(300.5), Mm(994)], Mm(0)) { ScribeTolerance = Mm(0.25) }));
+
+        // Wrapped panels
+        WrapBuild wrapped = new(Mm(6.5), Mm(0.95)) { Nap = NapDirection.TowardRear, Stretch = ClothStretch.None };
+        WrapJob row = new(Mm(2406.5), Mm(600.25), wrapped) { Panels = 3, Windows = [new PanelWindow(new FaceOpening(Mm(100), Mm(500.5), Mm(200), Mm(400))) { CornerRadius = Mm(70.5) }, new PanelWindow(new FaceOpening(Mm(900), Mm(1012.5), Mm(200), Mm(260)))] };
+        yield return ("wrapped panels", PanelWrap.Plan(row));
+        yield return ("foam round and raw edges", PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) { Front = EdgeWrap.FoamRound, Rear = EdgeWrap.Unwrapped, AtJoints = EdgeWrap.Unwrapped, AtWindows = EdgeWrap.FoamRound } }));
+        yield return ("foam-backed cloth, windows astray", PanelWrap.Plan(row with { Build = wrapped with { IsFoamBacked = true, FoamThickness = Mm(5.5) }, Windows = [new PanelWindow(new FaceOpening(Mm(700), Mm(900.5), Mm(200), Mm(400))), new PanelWindow(new FaceOpening(Mm(100), Mm(112.5), Mm(200), Mm(400)))] }));
+        yield return ("raw windows", PanelWrap.Plan(row with { Build = wrapped with { AtWindows = EdgeWrap.Unwrapped, FoamThickness = Mm(0) } }));
+        yield return ("from plies", PanelWrap.FromPly([Mm(600.5), Mm(40.25)], Mm(400), wrapped));
     }
 
     internal static IEnumerable<string> Texts()
