@@ -194,6 +194,16 @@ internal static class GoodValues
         [typeof(WrapBuild)] = static () => new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop },
         [typeof(WrapJob)] = static () => new WrapJob(Mm(1200), Mm(600), new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop }) { Windows = [new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) }] },
         [typeof(WrapPlan)] = static () => PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }),
+
+        // Pattern, adhesive, staples, comparison of wrapped panels
+        [typeof(TimeSpan)] = static () => TimeSpan.FromHours(3),
+        [typeof(PatternJob)] = static () => new PatternJob(PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }), Mm(320), Mm(200)),
+        [typeof(PatternLayout)] = static () => PatternMatch.Lay(new PatternJob(PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }), Mm(320), Mm(200))),
+        [typeof(AdhesiveNeed)] = static () => PanelAdhesive.Needed(Area.FromSquareMeters(6.2)),
+        [typeof(StapleJob)] = static () => new StapleJob([Mm(995), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(5)) { UnderCrown = Mm(0.9) },
+        [typeof(StaplePlan)] = static () => PanelStaples.SetOut(new StapleJob([Mm(995), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(5))),
+        [typeof(WrapChoice)] = static () => new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 },
+        [typeof(WrapVerdict)] = static () => WrapComparison.Compare(new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 }),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -278,6 +288,7 @@ internal static class GoodValues
         ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
         ["EquilibriumMoisture.relativeHumidity"] = 50.0,
         ["EquilibriumMoisture.moistureContent"] = 9.0,
+        ["PanelAdhesive.surfaces"] = 2,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
