@@ -187,6 +187,10 @@ internal static class BadInputRules
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Plywood by its plies
+        Taken("new Veneer(*|new PlyLayUp(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("LayeredPly.InBending(*", "layUp", "CrossRatio 0", "plies across count nothing"),
+        Taken("LayUpBending.ToSheet(*", "name", "empty|100,000 brackets", "a name is the caller's"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -187,6 +187,11 @@ internal static class GoodValues
         [typeof(MeasuredEdge)] = static () => s_edge,
         [typeof(EndCutJob)] = static () => new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300)) { ScribeTolerance = Mm(0.4), HiddenWidth = Mm(6) },
         [typeof(EndCutSchedule)] = static () => EndCuts.Schedule(new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300))),
+        // Plywood by its plies
+        [typeof(Veneer)] = static () => new Veneer(Mm(1.4), PlyDirection.Across) { Elasticity = Pressure.FromMegapascals(16_000), BendingStrength = Pressure.FromMegapascals(65) },
+        [typeof(IReadOnlyList<Veneer>)] = static () => new[] { new Veneer(Mm(1.1), PlyDirection.Along), new Veneer(Mm(1.4), PlyDirection.Across), new Veneer(Mm(1.1), PlyDirection.Along) },
+        [typeof(PlyLayUp)] = static () => PlyLayUp.Birch(Mm(6.4), 5) with { CrossRatio = 0.03, CrossStrength = Pressure.FromMegapascals(5) },
+        [typeof(LayUpBending)] = static () => LayeredPly.InBending(PlyLayUp.Birch(Mm(6.4), 5)),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -268,6 +273,11 @@ internal static class GoodValues
         ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
         ["WallProfile.height"] = Mm(1200),
         ["WallProfile.girth"] = Mm(300),
+        ["Veneer.plies"] = 5,
+        ["Veneer.innerPly"] = Mm(1.4),
+        ["PlyLayUp.plies"] = 5,
+        ["PlyLayUp.elasticity"] = Pressure.FromMegapascals(17_500),
+        ["PlyLayUp.bendingStrength"] = Pressure.FromMegapascals(70),
         ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
         ["EquilibriumMoisture.relativeHumidity"] = 50.0,
         ["EquilibriumMoisture.moistureContent"] = 9.0,

@@ -285,7 +285,22 @@ internal static class Samples
         }
 
         yield return ("a cut that runs out", EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(120.5)), new(Mm(100), Mm(0.5))), [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) }));
+        foreach ((string Name, object Result) sample in PanelsByHand())
+        {
+            yield return sample;
+        }
+
         yield return ("cuts to scribe", EndCuts.Schedule(new EndCutJob(edges[0], [Mm(0), Mm(300.5), Mm(994)], Mm(0)) { ScribeTolerance = Mm(0.25) }));
+    }
+
+    /// <summary>Plywood by its plies.</summary>
+    private static IEnumerable<(string Name, object Result)> PanelsByHand()
+    {
+        PlyLayUp birch = PlyLayUp.Birch(Mm(6.4), 5);
+        yield return ("birch by its plies", LayeredPly.InBending(birch));
+        yield return ("plies that count across", LayeredPly.InBending(birch with { CrossRatio = 0.035, StrengthBasis = PlywoodStrengthBasis.AllowableDesign }));
+        yield return ("plies out of balance", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Across), new Veneer(Mm(2.5), PlyDirection.Along)], CrossRatio = 0.035, CrossStrength = Pressure.FromMegapascals(4.5) }));
+        yield return ("plies one way", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Along)] }));
     }
 
     internal static IEnumerable<string> Texts()
