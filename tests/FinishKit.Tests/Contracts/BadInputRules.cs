@@ -187,6 +187,10 @@ internal static class BadInputRules
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Kerfs
+        Taken("new KerfedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("KerfBend.Plan(*", "panel", "DepthError default", "a stop that holds exactly"),
+        Taken("KerfBend.Plan(*", "panel", "WebSheet Thickness *|WebSheet PublishedRadius *|WebSheet Name *", "the web has its own thickness; a name is for messages"),
         // Plywood by its plies
         Taken("new Veneer(*|new PlyLayUp(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("LayeredPly.InBending(*", "layUp", "CrossRatio 0", "plies across count nothing"),

@@ -192,6 +192,9 @@ internal static class GoodValues
         [typeof(IReadOnlyList<Veneer>)] = static () => new[] { new Veneer(Mm(1.1), PlyDirection.Along), new Veneer(Mm(1.4), PlyDirection.Across), new Veneer(Mm(1.1), PlyDirection.Along) },
         [typeof(PlyLayUp)] = static () => PlyLayUp.Birch(Mm(6.4), 5) with { CrossRatio = 0.03, CrossStrength = Pressure.FromMegapascals(5) },
         [typeof(LayUpBending)] = static () => LayeredPly.InBending(PlyLayUp.Birch(Mm(6.4), 5)),
+        // Kerfs
+        [typeof(KerfedPanel)] = static () => new KerfedPanel(Mm(300), Angle.FromDegrees(90), TolerancedLength.PlusMinus(Mm(18), Mm(0.4)), Mm(3), Mm(3.2)) { DepthError = Mm(0.2), WebSheet = BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
+        [typeof(KerfPlan)] = static () => KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2))),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -273,6 +276,9 @@ internal static class GoodValues
         ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
         ["WallProfile.height"] = Mm(1200),
         ["WallProfile.girth"] = Mm(300),
+        ["KerfedPanel.outerRadius"] = Mm(300),
+        ["KerfedPanel.web"] = Mm(3),
+        ["KerfedPanel.kerf"] = Mm(3.2),
         ["Veneer.plies"] = 5,
         ["Veneer.innerPly"] = Mm(1.4),
         ["PlyLayUp.plies"] = 5,

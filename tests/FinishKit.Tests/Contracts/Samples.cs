@@ -300,6 +300,13 @@ internal static class Samples
         yield return ("birch by its plies", LayeredPly.InBending(birch));
         yield return ("plies that count across", LayeredPly.InBending(birch with { CrossRatio = 0.035, StrengthBasis = PlywoodStrengthBasis.AllowableDesign }));
         yield return ("plies out of balance", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Across), new Veneer(Mm(2.5), PlyDirection.Along)], CrossRatio = 0.035, CrossStrength = Pressure.FromMegapascals(4.5) }));
+        KerfedPanel corner = new(Mm(300.5), Angle.FromDegrees(90.5), Mm(18), Mm(3), Mm(3.2));
+        yield return ("kerfs", KerfBend.Plan(corner));
+        yield return ("kerfs with a web that strains", KerfBend.Plan(corner with { Thickness = TolerancedLength.PlusMinus(Mm(18), Mm(0.45)), DepthError = Mm(0.25), WebSheet = new BentSheet(Mm(1.4), Pressure.FromMegapascals(17500), Pressure.FromMegapascals(70)) }));
+        yield return ("kerfs that may cut through", KerfBend.Plan(corner with { Web = Mm(0.5), DepthError = Mm(2.5) }));
+        yield return ("kerfs without wood between", KerfBend.Plan(corner with { OuterRadius = Mm(18.5), Kerf = Mm(12.5), Bend = Angle.FromDegrees(70.5) }));
+        yield return ("kerfs close together", KerfBend.Plan(corner with { OuterRadius = Mm(30.5) }));
+
         yield return ("plies one way", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Along)] }));
     }
 
