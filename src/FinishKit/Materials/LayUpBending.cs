@@ -40,6 +40,12 @@ public sealed class LayUpBending
     /// <summary>Modulus of elasticity in bending, face grain across the span or along the axis of the curve; 0 where no ply counts that way.</summary>
     public Pressure ElasticityAcross => Megapascals(_across.Elasticity);
 
+    /// <summary>Modulus of elasticity in stretching along the face grain: what layers of the sheet have when they are glued to each other. 0 where no ply counts that way.</summary>
+    public Pressure StretchElasticityAlong => Megapascals(_along.StretchElasticity);
+
+    /// <summary>The same across the face grain.</summary>
+    public Pressure StretchElasticityAcross => Megapascals(_across.StretchElasticity);
+
     /// <summary>Bending strength, face grain along the span or around the curve; null where no ply that counts has one.</summary>
     public Pressure? StrengthAlong => double.IsNaN(_along.Strength) ? null : Megapascals(_along.Strength);
 
@@ -92,7 +98,7 @@ public sealed class LayUpBending
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Thickness, plies, whether balanced (1 or 0), stiffness of both directions, and strengths and neutral axes where there are any.</returns>
+    /// <returns>Thickness, plies, whether balanced (1 or 0), stiffness of both directions in bending and stretching, and strengths and neutral axes where there are any.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures =
@@ -102,6 +108,8 @@ public sealed class LayUpBending
             new("balanced", IsBalanced ? 1 : 0, string.Empty),
             new("elasticity-along", _along.Elasticity, "MPa"),
             new("elasticity-across", _across.Elasticity, "MPa"),
+            new("stretch-elasticity-along", _along.StretchElasticity, "MPa"),
+            new("stretch-elasticity-across", _across.StretchElasticity, "MPa"),
         ];
         Add("strength-along", _along.Strength, "MPa");
         Add("strength-across", _across.Strength, "MPa");

@@ -20,7 +20,7 @@ public static class LayeredPly
     /// <param name="layUp">The plies and their figures.</param>
     /// <returns>Stiffness and strength of each direction, and the sheet's figures for the calculators that bend it.</returns>
     /// <remarks>
-    /// <para>Formula: with z from the axis where the sum of E_i t_i z_i is none, E I = sum of E_i t_i (t_i²/12 + z_i²); E = 12 E I/t³; the sheet takes the
+    /// <para>Formula: with z from the axis where the sum of E_i t_i z_i is none, E I = sum of E_i t_i (t_i²/12 + z_i²); E = 12 E I/t³, in stretching sum of E_i t_i over t; the sheet takes the
     /// curvature k = least of f_i/(E_i y_i), y_i the farther face of the ply from that axis, and f = 6 E I k/t². E_i is the ply's own with its grain and the cross ratio times it across.</para>
     /// <para>Validity: glued plies without voids, elastic; thicknesses as they are in the finished sheet. Shear between the plies is left out: spans, or bays of a bent sheet, of
     /// 30 thicknesses and more.</para>
@@ -82,13 +82,14 @@ public static class LayeredPly
 
         if (stretch <= 0)
         {
-            return new LayUpNumbers(place, double.NaN, 0, double.NaN, -1);
+            return new LayUpNumbers(place, double.NaN, 0, double.NaN, -1, 0);
         }
 
-        double axis, stiffness, sheetElasticity, curvature = double.NaN, sheetStrength = double.NaN;
+        double axis, stiffness, sheetElasticity, stretchElasticity, curvature = double.NaN, sheetStrength = double.NaN;
         axis = trace.Step("z_n", nameof(axis), moment / stretch, "mm", LayUpSources.Layers);
         stiffness = trace.Step("EI", nameof(stiffness), second - (stretch * axis * axis), "N mm", LayUpSources.Layers);
         sheetElasticity = trace.Step(along ? "E_along" : "E_across", nameof(sheetElasticity), 12 * stiffness / (place * place * place), "MPa", LayUpSources.Layers);
+        stretchElasticity = trace.Step(along ? "E_s_along" : "E_s_across", nameof(stretchElasticity), stretch / place, "MPa", LayUpSources.Layers);
         int weakest = -1;
         double lower = 0;
         for (int i = 0; i < plies.Length; i++)
@@ -119,7 +120,7 @@ public static class LayeredPly
             sheetStrength = trace.Step(along ? "f_along" : "f_across", nameof(sheetStrength), 6 * stiffness * curvature / (place * place), "MPa", LayUpSources.Layers);
         }
 
-        return new LayUpNumbers(place, axis, sheetElasticity, sheetStrength, weakest);
+        return new LayUpNumbers(place, axis, sheetElasticity, sheetStrength, weakest, stretchElasticity);
     }
 
     private static LayUpQuestion? Read(PlyLayUp layUp, List<InputProblem>? problems)
@@ -230,7 +231,7 @@ internal sealed class LayUpQuestion(PlyNumbers[] plies, double crossRatio, bool 
 }
 
 /// <summary>What came out for one direction, in mm and MPa.</summary>
-internal readonly struct LayUpNumbers(double thickness, double axis, double elasticity, double strength, int weakest)
+internal readonly struct LayUpNumbers(double thickness, double axis, double elasticity, double strength, int weakest, double stretchElasticity)
 {
     internal double Thickness { get; } = thickness;
 
@@ -243,6 +244,8 @@ internal readonly struct LayUpNumbers(double thickness, double axis, double elas
 
     /// <summary>The ply that reaches its strength first; -1 where none is known.</summary>
     internal int Weakest { get; } = weakest;
+
+    internal double StretchElasticity { get; } = stretchElasticity;
 
     /// <summary>Whether the figures are within what the calculators that bend sheets take.</summary>
     internal bool IsUsable => Elasticity >= 1 && Strength >= 0.1;

@@ -187,6 +187,12 @@ internal static class BadInputRules
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Layers over a form
+        Taken("new LaminatedBend(*|new LayersOrSheet(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("LaminatedBend.Of(*", "layer|radius", "*", "stored unchecked: the calculator checks it"),
+        Taken("Lamination.*", "bend|choice", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
+        Found("Lamination.Compare(*", "choice", "WallRadius -1", "panels-layers-neither"),
+        Taken("Lamination.Compare(*", "choice", "Rows [0] default", "a row at the edge"),
         // Kerfs
         Taken("new KerfedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("KerfBend.Plan(*", "panel", "DepthError default", "a stop that holds exactly"),

@@ -300,6 +300,28 @@ internal static class Samples
         yield return ("birch by its plies", LayeredPly.InBending(birch));
         yield return ("plies that count across", LayeredPly.InBending(birch with { CrossRatio = 0.035, StrengthBasis = PlywoodStrengthBasis.AllowableDesign }));
         yield return ("plies out of balance", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Across), new Veneer(Mm(2.5), PlyDirection.Along)], CrossRatio = 0.035, CrossStrength = Pressure.FromMegapascals(4.5) }));
+        BentSheet three = new(Mm(3.2), Pressure.FromMegapascals(12_000.5), Pressure.FromMegapascals(60.5)), six = BentSheet.Of(SheetGoods.Birch6, BendGrain.AroundTheCurve);
+        foreach (LaminatedBend bend in new[]
+        {
+            LaminatedBend.Of(three, 4, Mm(800.5)),
+            LaminatedBend.Of(three, 1, Mm(800.5)),
+            LaminatedBend.Of(six, 3, Mm(1500.5)),
+            LaminatedBend.Of(six with { Factor = 1.25, PublishedRadius = Mm(1524.5) }, 2, Mm(900)) with { StretchRatio = 0.75 },
+            new LaminatedBend([three, six, three with { StrengthBasis = PlywoodStrengthBasis.AllowableDesign }], Mm(5.5)) { StretchRatio = 0.85 },
+        })
+        {
+            yield return ($"to a radius: {bend}", Lamination.ToRadius(bend));
+            yield return ($"on a form: {bend}", Lamination.OnForm(bend));
+        }
+
+        foreach (Length? wall in new Length?[] { null, Mm(3818.5), Mm(-3000.5), Mm(900.5), Mm(14_000) })
+        {
+            LayersOrSheet choice = new(six, 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), wall);
+            yield return ($"compared: {choice}", Lamination.Compare(choice));
+            yield return ($"compared over rows: {choice}", Lamination.Compare(choice with { Rows = BentSheet.EqualRows(Mm(1516.5), 3), Density = Density.FromKilogramsPerCubicMeter(680.5), StretchRatio = 0.75 }));
+            yield return ($"compared over two rows: {choice}", Lamination.Compare(choice with { Rows = BentSheet.EqualRows(Mm(1516.5), 2), Layer = six with { Thickness = Mm(20.5), Factor = 1.25 } }));
+        }
+
         KerfedPanel corner = new(Mm(300.5), Angle.FromDegrees(90.5), Mm(18), Mm(3), Mm(3.2));
         yield return ("kerfs", KerfBend.Plan(corner));
         yield return ("kerfs with a web that strains", KerfBend.Plan(corner with { Thickness = TolerancedLength.PlusMinus(Mm(18), Mm(0.45)), DepthError = Mm(0.25), WebSheet = new BentSheet(Mm(1.4), Pressure.FromMegapascals(17500), Pressure.FromMegapascals(70)) }));

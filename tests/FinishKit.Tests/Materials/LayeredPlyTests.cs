@@ -26,6 +26,7 @@ public sealed class LayeredPlyTests
         #endregion
         Assert.Equal(12737.3, stiff.Megapascals, 0.05); // 17500 (6.4³ - 4.2³ + 1.4³)/6.4³
         Assert.Equal(4762.7, ply.ElasticityAcross.Megapascals, 0.05);
+        Assert.Equal((9843.75, 7656.25), (Math.Round(ply.StretchElasticityAlong.Megapascals, 6), Math.Round(ply.StretchElasticityAcross.Megapascals, 6))); // 17500 · 3.6/6.4 and 2.8/6.4
         Assert.Equal(1050, least.Millimeters, 1e-5); // twice 17500/(2 · 70) (6.4 - 2.2)
         Assert.Equal("my ply", ply.ToSheet("my ply").Name);
         Assert.Equal(5, ply.ToSheet("my ply").Plies);
