@@ -187,6 +187,10 @@ internal static class BadInputRules
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Bowed both ways
+        Taken("new BowedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("DoubleCurvature.Judge(*", "panel", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
+        Found("DoubleCurvature.Judge(*", "panel", "Around -1|Along -1", "panels-double-curvature"),
         // Layers over a form
         Taken("new LaminatedBend(*|new LayersOrSheet(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("LaminatedBend.Of(*", "layer|radius", "*", "stored unchecked: the calculator checks it"),
