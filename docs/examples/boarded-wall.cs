@@ -92,12 +92,12 @@ internal sealed class Survey(Entry file)
     internal readonly (Length V, Length Diameter)[] Wires = file.List("wires", 0, 20, static wire => (wire.Length("v", 0, 5000), wire.Length("diameter", 1, 100)));
     internal readonly Boards Boards = file.Object("boards", static boards =>
     {
-        Length width = boards.Length("width", 20, 500), tongue = boards.Length("tongue", 2, Math.Max(2, (width.Millimeters / 2) - 1));
+        Length width = boards.Length("width", 20, 500), tongue = boards.Length("tongue", 2, width.Millimeters > 0 ? (width.Millimeters / 2) - 1 : 250); // what cannot be read bounds nothing
         return new Boards(
             boards.Text("species", [.. WoodSpecies.All.Where(static wood => DimensionalChange.CheckOfWood(wood).Count == 0).Select(static wood => wood.Name)]),
             width,
             tongue,
-            boards.Length("gap", 0, Math.Max(0, tongue.Millimeters - 1)),
+            boards.Length("gap", 0, tongue.Millimeters > 0 ? tongue.Millimeters - 1 : 250),
             boards.Length("end-gap", 0, 20),
             boards.List("stock", 1, 20, static board => new StockBoard(board.Length("length", 200, 20_000), (decimal)board.Number("price", 0, 100_000))),
             boards.List("offcuts", 0, 100, static offcut => new BoardOffcut(offcut.Length("length", 10, 20_000))));
@@ -360,7 +360,7 @@ internal sealed class Answers
         foreach (InputProblem problem in problems)
         {
             (string parameter, string path) = places.First(place => problem.Parameter.StartsWith(place.Parameter, StringComparison.Ordinal));
-            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", name => name.Value switch { "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Along" => path == "$.profile" ? "height" : "v", _ => name.Value.ToLowerInvariant() });
+            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", name => name.Value switch { "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Along" => path == "$.profile" ? "height" : "v", "Length" => "length", "Price" => "price", _ => name.Value });
             _troubles.Add($"{path}{member}: {problem.Value}; allowed is {problem.Allowed}");
         }
 
