@@ -267,7 +267,10 @@ internal sealed class Answers
         (Fitted, Driest, Wettest) = (Wood(survey.Air.Fitted), Wood(survey.Air.Driest), Wood(survey.Air.Wettest));
         BoardMovementJob season = new(Board, DimensionalChange.OfWood(WoodSpecies.Named(boards.Species)))
         {
-            FittingMoisture = Fitted.MoistureContent, DriestMoisture = Driest.MoistureContent, WettestMoisture = Wettest.MoistureContent, EndGap = boards.EndGap,
+            FittingMoisture = Fitted.MoistureContent,
+            DriestMoisture = Driest.MoistureContent,
+            WettestMoisture = Wettest.MoistureContent,
+            EndGap = boards.EndGap,
         };
         Movement = Ask(() => BoardMovement.CheckOverSeason(season), () => BoardMovement.OverSeason(season), ("job", "$.air"));
 
@@ -490,11 +493,12 @@ internal sealed class BoardSheet(Answers answers)
     private void PrintEnds()
     {
         Head($"END CUTS at the {_survey.Edge.End}: angles from square; u of the edge itself in mm (in), boards stop {Fine(_survey.Boards.EndGap)} short");
+        Row("lay", $"a board face up with its tongue away from you: its {_survey.Edge.End} end is on your {(_survey.Side == "left" == _ends.IsEdgeAtRear ? "left" : "right")}, and a long point below is toward you");
         Line($"  {"no",-4} {"saw deg",-8} {"change",-7} {"long point",-11} {"u at lower line",-17} {"u at upper line",-17} gap left");
         foreach (EndCut cut in _ends.Courses)
         {
             string scribe = !cut.NeedsScribe ? string.Empty : cut.ServesSetBack ? $"; move the cut {Fine(cut.SetBack)} in" : "; SCRIBE";
-            Line($"  {cut.Course,-4} {Plain(Math.Abs(cut.SawAngle.Degrees), 1),-8} {(cut.Change is { } change ? Plain(Math.Abs(change.Degrees), 1) : "-"),-7} {(cut.LongPointAt is not { } at ? "square" : at.Millimeters == cut.LowerLine.Millimeters ? "below" : "above"),-11} {Pair(answers.OnWall(cut.LengthAtLowerLine)),-17} {Pair(answers.OnWall(cut.LengthAtUpperLine)),-17} {Fine(cut.GapLeft)}{scribe}");
+            Line($"  {cut.Course,-4} {Plain(Math.Abs(cut.SawAngle.Degrees), 1),-8} {(cut.Change is { } change ? Plain(Math.Abs(change.Degrees), 1) : "-"),-7} {(cut.LongPointAt is not { } at ? "square" : at.Millimeters == cut.LowerLine.Millimeters ? "below" : "above"),-11} {Pair(answers.OnWall(cut.LengthAtLowerLine)),-17} {Pair(answers.OnWall(cut.LengthAtUpperLine)),-17} {Fine(cut.GapLeft)}{(cut.WoodInTheWay.Millimeters < 0.005 ? string.Empty : $", {Fine(cut.WoodInTheWay)} wood in the way")}{scribe}");
         }
 
         if (answers.Edge!.GreatestDifferenceAt is { } doubt)
@@ -521,7 +525,8 @@ internal sealed class BoardSheet(Answers answers)
             Row("buy", $"{buy.BoardsBought} of {Tape(buy.Length)}: {Money(buy.Cost)}");
         }
 
-        Row("cost", _joints.Proven ? $"{Money(_joints.Cost)}: no other joints and no other boards cost less (proven)" : $"{Money(_joints.Cost)}, {Money(_joints.LeastCost ?? 0)} at least: that nothing cheaper exists is not proven");
+        string proof = _joints.Proven ? ": no other joints and no other boards cost less (proven)" : _joints.LeastCost is { } least ? $", {Money(least)} at least: that nothing cheaper exists is not proven" : ": NOT all that is asked, see the problems";
+        Row("cost", Money(_joints.Cost) + proof);
         Row("left", $"{Tape(plan.KeptOffcuts)} of offcuts worth keeping; {Tape(plan.Waste)} of trim, kerfs and short ends");
         (JointedRun Run, int Piece)[] parts = [.. _joints.Runs.SelectMany(static run => run.Pieces.Select((_, piece) => (run, piece)))];
         Line($"  {"no",-4} {"board",-17} {"piece",-12} {"length",-17} {"face",-17} end at the edge");

@@ -209,7 +209,10 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         string left = program.Demo.Output, right = program.StartOn(Changed("\"side\": \"left\"", "\"side\": \"right\"")).Output;
         Assert.Matches("^RIGHT WALL, seen from inside the van .*FRONT  <.* rear$", right.Split('\n')[1]);
         Assert.Contains("which is on your left", Unwrapped(right), StringComparison.Ordinal);
-        Assert.Equal(left[left.IndexOf("\nPROBLEMS", StringComparison.Ordinal)..], right[right.IndexOf("\nPROBLEMS", StringComparison.Ordinal)..]);
+        left = Unwrapped(left[left.IndexOf("\nPROBLEMS", StringComparison.Ordinal)..]);
+        right = Unwrapped(right[right.IndexOf("\nPROBLEMS", StringComparison.Ordinal)..]);
+        Assert.Contains("its rear end is on your left,", left, StringComparison.Ordinal); // as on the wall: who looks at a left wall has the front on the right hand
+        Assert.Equal(left.Replace("its rear end is on your left,", "its rear end is on your right,", StringComparison.Ordinal), right);
     }
 
     [Fact]
@@ -223,6 +226,7 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
         string rear = program.Demo.Output, front = run.Output;
         Assert.Contains("square   ends at the rear; at the front cut to the edge", front, StringComparison.Ordinal);
+        Assert.Contains("its front end is on your right,", front, StringComparison.Ordinal);
         Assert.Equal(Section(rear, "MOVEMENT"), Section(front, "MOVEMENT"));
         Assert.Equal(Regex.Replace(Section(rear, "COURSES"), "u .*:", "u"), Regex.Replace(Section(front, "COURSES"), "u .*:", "u"));
 
@@ -293,6 +297,7 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         Assert.Contains("9 runs have no strips in reach of the boards", Unwrapped(problems), StringComparison.Ordinal); // courses 1 to 3 and 8 to 13
         Assert.Contains("9 pieces are longer than any board allows", Unwrapped(problems), StringComparison.Ordinal);
         Assert.DoesNotContain("(proven)", sheet, StringComparison.Ordinal);
+        Assert.Contains(": NOT all that is asked, see the problems", sheet, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -311,6 +316,10 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         string seen = program.StartOn(kinked).Output, covered = program.StartOn(kinked.Replace("\"under-trim\": false", "\"under-trim\": true", StringComparison.Ordinal)).Output;
         Assert.Matches(@"(?m)^  8 .* mm; (SCRIBE|move the cut -?[0-9.]+ mm in)$", seen);
         Assert.DoesNotMatch(@"(?m)^  8 .* mm; ", covered);
+
+        // An edge that goes back again at the head is hollow: a straight cut leaves wood, where a bow leaves a gap.
+        string hollow = program.StartOn(Changed("{ \"v\": \"994 mm\", \"in\": \"48 mm\" }", "{ \"v\": \"994 mm\", \"in\": \"32 mm\" }")).Output;
+        Assert.Matches(@"(?m)^  1[0-3] .* mm, [0-9.]+ mm wood in the way", hollow);
     }
 
     [Fact]
