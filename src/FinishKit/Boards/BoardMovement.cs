@@ -97,7 +97,7 @@ public static class BoardMovement
     /// <remarks>
     /// <para>Formula: steel = 0.000012 L dT; wood by heat = 0.000004 L dT; wood by moisture = 0.002 L (M2 - M1)/30; the end gaps open by steel less both.</para>
     /// <para>Validity: straight-grained wood; shell and boards at one temperature, the boards held near their middle. The moisture share takes the greater of the published 0.1 to 0.2%; wood near knots and of young trees moves several times as much.</para>
-    /// <para>Source: EN-1991-1-5 (from memory); FPL-GTR-190 (heat from memory, moisture read in a copy); default-end-gap (common practice).</para>
+    /// <para>Source: EN-1991-1-5 (from memory); FPL-GTR-190 (heat from memory, moisture read in a copy); movement-ends (derived); default-end-gap (common practice).</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentException">A value is not a number or in an undefined unit.</exception>
@@ -188,7 +188,7 @@ public static class BoardMovement
         double steel = trace.Step("dL_steel", nameof(steel), steelRate * length * warming, "mm", MovementDefaults.Steel);
         double heat = trace.Step("dL_heat", nameof(heat), woodRate * length * warming, "mm", MovementDefaults.WoodHeat);
         double moisture = trace.Step("dL_moisture", nameof(moisture), lengthShrinkage * length * (after - before) / shrinkageStart, "mm", MovementDefaults.LengthChange);
-        double opening = trace.Step("o", nameof(opening), steel - heat - moisture, "mm", MovementDefaults.Joint);
+        double opening = trace.Step("o", nameof(opening), steel - heat - moisture, "mm", MovementDefaults.EndsOpen);
         return new LengthNumbers(steel, heat, moisture, opening);
     }
 

@@ -60,7 +60,7 @@ public readonly struct LengthMovement : IEquatable<LengthMovement>
                 return [new Finding("boards-movement-ends-close", Severity.Caution, $"A board of {Print.Mm(_length)} outgrows the shell by {Print.Mm(-Opening)}, more than two end gaps of {Print.Number(MovementDefaults.EndGap)} mm: leave more, or fit it at another moisture.", values, MovementDefaults.Ends)];
             }
 
-            return Opening <= 0 ? [] : [new Finding("boards-movement-ends-open", Severity.Note, $"The shell outgrows a board of {Print.Mm(_length)} by {Print.Mm(Opening)}, over both ends together: cover the ends with a trim, or fill them with a bead that stays elastic.", values, MovementDefaults.Steel)];
+            return Opening <= 0 ? [] : [new Finding("boards-movement-ends-open", Severity.Note, $"The shell outgrows a board of {Print.Mm(_length)} by {Print.Mm(Opening)}, over both ends together: cover the ends with a trim, or fill them with a bead that stays elastic.", values, MovementDefaults.EndsOpen)];
         }
     }
 

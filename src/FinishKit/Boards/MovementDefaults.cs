@@ -24,6 +24,8 @@ internal static class MovementDefaults
 
     internal static readonly Source Joint = Source.Derived("movement-joint", "Joint between boards that move", "each board is held at a place of its own, so a joint changes by what one face changes; of tongue or lap the joint takes what the face loses, and the tongue itself shrinks: together what the whole width loses");
 
+    internal static readonly Source EndsOpen = Source.Derived("movement-ends", "Gaps at the ends of a board in a steel shell", "both gaps together open by what the shell grows more than the board");
+
     internal static readonly Source Cupping = Source.CommonPractice("movement-cupping", "a flat-sawn board that dries turns hollow on the side that was nearer the bark, one that gets wet on the other");
 
     internal static readonly Source Steel = Source.Published("EN-1991-1-5", "Eurocode 1: Actions on structures, thermal actions, EN 1991-1-5", "CEN", 2003, "annex C: structural steel 0.000012 per kelvin", SourceReading.Memory, "other tables have 0.0000117 to 0.000012");

@@ -187,6 +187,13 @@ internal static class BadInputRules
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Movement
+        Taken("DimensionalChange.FromShrinkage(*", "shrinkage|takenAt", "0", "wood that does not move; the ovendry size"),
+        Taken("DimensionalChangeCoefficient.Supplied(*", "coefficient", "0", "wood that does not move"),
+        Taken("BoardMovement.OfWidth(*|BoardMovement.AlongTheGrain(*", "fromMoisture|toMoisture", "0", "ovendry wood"),
+        Taken("BoardMovement.AlongTheGrain(*", "warming", "0|-1", "no warmer, and cooler"),
+        Taken("BoardMovement.OverSeason(*", "job", "FittingMoisture 0|DriestMoisture 0|LeastGap default|EndGap default|LeastCovered default", "zero is in the range"),
+        Taken("new BoardMovementJob(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -187,6 +187,21 @@ internal static class GoodValues
         [typeof(MeasuredEdge)] = static () => s_edge,
         [typeof(EndCutJob)] = static () => new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300)) { ScribeTolerance = Mm(0.4), HiddenWidth = Mm(6) },
         [typeof(EndCutSchedule)] = static () => EndCuts.Schedule(new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300))),
+        // Movement
+        [typeof(DimensionalChangeCoefficient)] = static () => DimensionalChange.FromShrinkage(7.5),
+        [typeof(WidthChange)] = static () => BoardMovement.OfWidth(Mm(140), DimensionalChange.FromShrinkage(7.5), 8, 12),
+        [typeof(LengthMovement)] = static () => BoardMovement.AlongTheGrain(Mm(3400), 80, 9, 6),
+        [typeof(BoardMovementJob)] = static () => new BoardMovementJob(BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)), DimensionalChange.FromShrinkage(7.5))
+        {
+            Boards = 11,
+            FittingMoisture = 10,
+            DriestMoisture = 7,
+            WettestMoisture = 13,
+            LeastGap = Mm(0.8),
+            EndGap = Mm(2.5),
+            LeastCovered = Mm(3),
+        },
+        [typeof(SeasonMovement)] = static () => BoardMovement.OverSeason(new BoardMovementJob(BoardCover.SquareEdged(Mm(89), Mm(1)), DimensionalChange.FromShrinkage(7.5))),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -271,6 +286,13 @@ internal static class GoodValues
         ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
         ["EquilibriumMoisture.relativeHumidity"] = 50.0,
         ["EquilibriumMoisture.moistureContent"] = 9.0,
+        ["DimensionalChange.shrinkage"] = 7.5,
+        ["DimensionalChange.shrinkageStart"] = 28.0,
+        ["DimensionalChange.takenAt"] = 12.0,
+        ["DimensionalChangeCoefficient.coefficient"] = 0.0025,
+        ["BoardMovement.fromMoisture"] = 8.0,
+        ["BoardMovement.toMoisture"] = 12.0,
+        ["BoardMovement.warming"] = 40.0,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

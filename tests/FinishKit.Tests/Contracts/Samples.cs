@@ -286,6 +286,33 @@ internal static class Samples
 
         yield return ("a cut that runs out", EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(120.5)), new(Mm(100), Mm(0.5))), [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) }));
         yield return ("cuts to scribe", EndCuts.Schedule(new EndCutJob(edges[0], [Mm(0), Mm(300.5), Mm(994)], Mm(0)) { ScribeTolerance = Mm(0.25) }));
+        // Movement
+        DimensionalChangeCoefficient[] woods =
+        [
+            DimensionalChange.OfWood(WoodSpecies.Named("Engelmann spruce")),
+            DimensionalChange.OfWood(WoodSpecies.Named("white ash"), WoodGrain.Radial),
+            DimensionalChange.OfWood(new WoodSpecies("a species", true, new SpecificGravityAt12(0.5)) { TangentialShrinkage = 7.5 }, WoodGrain.Tangential),
+            DimensionalChange.FromShrinkage(7.75),
+            DimensionalChange.FromShrinkage(5.5, 22.5, 12.5),
+            DimensionalChangeCoefficient.Supplied(0.00345),
+        ];
+        yield return ("no coefficient", default(DimensionalChangeCoefficient));
+        yield return ("no width", default(WidthChange));
+        yield return ("no length", default(LengthMovement));
+        yield return ("a long hot summer", BoardMovement.AlongTheGrain(Mm(3400.5), 79.5, 9.5, 6.25));
+        yield return ("a long wet winter", BoardMovement.AlongTheGrain(Mm(12345.5), -45.5, 6.5, 16.25));
+        foreach (DimensionalChangeCoefficient moving in woods)
+        {
+            BoardMovementJob wall = new(BoardCover.TongueAndGroove(Mm(97.5), Mm(8.5), Mm(0.5)), moving) { Boards = 12 };
+            yield return ($"coefficient {moving}", moving);
+            yield return ($"width {moving}", BoardMovement.OfWidth(Mm(1234.5), moving, 9.5, 16.25));
+            yield return ($"drying width {moving}", BoardMovement.OfWidth(Mm(1234.5), moving, 12.5, 8.25));
+            yield return ($"season {moving}", BoardMovement.OverSeason(wall));
+            yield return ($"square-edged season {moving}", BoardMovement.OverSeason(wall with { Board = BoardCover.SquareEdged(Mm(89.5), Mm(2.5)), EndGap = Mm(2.5), LeastGap = Mm(0.75) }));
+            yield return ($"season of wet boards {moving}", BoardMovement.OverSeason(wall with { FittingMoisture = 18.5, DriestMoisture = 4.5, WettestMoisture = 14.25, LeastCovered = Mm(7.5) }));
+            yield return ($"season of short tongues {moving}", BoardMovement.OverSeason(wall with { Board = BoardCover.Shiplap(Mm(297.5), Mm(2.5), Mm(1.5)), FittingMoisture = 14.5 }));
+            yield return ($"season of dry boards {moving}", BoardMovement.OverSeason(wall with { FittingMoisture = 5.5 }));
+        }
     }
 
     internal static IEnumerable<string> Texts()

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Linq;
 using UnitsNet;
 using Xunit;
 
@@ -8,6 +9,8 @@ namespace FinishKit.Tests.Materials;
 /// <summary>Equilibrium moisture content.</summary>
 public sealed class EquilibriumMoistureTests
 {
+    private static bool s_seen;
+
     public static TheoryData<double, double, double, string> Table()
     {
         TheoryData<double, double, double, string> data = [];
@@ -63,5 +66,88 @@ public sealed class EquilibriumMoistureTests
                 Assert.Equal(rh, EquilibriumMoisture.HoldingAt(Temperature.FromDegreesCelsius(t), before).RelativeHumidity, 1e-9);
             }
         }
+    }
+
+    [Theory]
+    [InlineData("E_30_50", 30, 50)]
+    [InlineData("E_40_65", 40, 65)]
+    [InlineData("E_70_50", 70, 50)]
+    [InlineData("E_70_65", 70, 65)]
+    [InlineData("E_70_80", 70, 80)]
+    [InlineData("E_100_30", 100, 30)]
+    [InlineData("E_100_50", 100, 50)]
+    [InlineData("E_130_20", 130, 20)]
+    public void The_rows_of_the_check_values_are_met(string id, double fahrenheit, double humidity)
+    {
+        // CONFIRMED: equation and table, both read in copies. The rows give the equation to three decimals.
+        IReadOnlyDictionary<string, string> row = ReferenceTable.CheckValue(id);
+        Assert.Equal("CONFIRMED", row["tag"]);
+        Assert.StartsWith(FormattableString.Invariant($"{fahrenheit} F ("), row["inputs"], StringComparison.Ordinal);
+        Assert.EndsWith(FormattableString.Invariant($", {humidity}% RH"), row["inputs"], StringComparison.Ordinal);
+        double moisture = EquilibriumMoisture.InAir(Temperature.FromDegreesFahrenheit(fahrenheit), humidity).MoistureContent;
+        Assert.Equal(row.Number("expected"), moisture, 5.001e-4);
+    }
+
+    [Fact]
+    public void E_wiki_is_met_at_the_hot_end_of_the_range_in_either_unit()
+    {
+        IReadOnlyDictionary<string, string> row = ReferenceTable.CheckValue("E_wiki"); // CONFIRMED in a copy: published 8.4; 140 F is 60 °C
+        Assert.Equal("CONFIRMED", row["tag"]);
+        Assert.Equal(row.Number("expected"), EquilibriumMoisture.InAir(Temperature.FromDegreesFahrenheit(140), 55).MoistureContent, 5.001e-3);
+        Assert.Equal(row.Number("expected"), EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(60), 55).MoistureContent, 5.001e-3);
+    }
+
+    [Fact]
+    public void Every_E_row_is_tested() => Assert.Equal(9, ReferenceTable.Read("check-values.csv").Count(static row => row["calculator"] == "EMC"));
+
+    [Fact]
+    public void It_allocates_nothing()
+    {
+        (Temperature celsius, Temperature kelvin) = (Temperature.FromDegreesCelsius(21.1), Temperature.FromKelvins(294));
+        EquilibriumMoisture.InAir(kelvin, 50);
+        AllocatesNothing(() => EquilibriumMoisture.InAir(celsius, 50).HasProblem);
+        AllocatesNothing(() => EquilibriumMoisture.InAir(celsius, 50).MoistureContent > 10);
+        AllocatesNothing(() => EquilibriumMoisture.HoldingAt(celsius, 9).RelativeHumidity > 60);
+    }
+
+    [Fact]
+    public void All_problems_are_reported_at_once()
+    {
+        Assert.Equal(["temperature", "relativeHumidity"], EquilibriumMoisture.CheckInAir(Temperature.FromDegreesCelsius(60.5), 98.5).Select(static problem => problem.Parameter));
+        Assert.Equal(["temperature", "moistureContent"], EquilibriumMoisture.CheckHoldingAt(Temperature.FromDegreesCelsius(-2.5), 20.5).Select(static problem => problem.Parameter));
+        Assert.Equal(["temperature", "relativeHumidity"], EquilibriumMoisture.CheckInAir(new Temperature(20, (UnitsNet.Units.TemperatureUnit)999), double.NaN).Select(static problem => problem.Parameter));
+        Assert.Empty(EquilibriumMoisture.CheckInAir(Temperature.FromDegreesCelsius(60), 98));
+        Assert.Empty(EquilibriumMoisture.CheckHoldingAt(Temperature.FromDegreesCelsius(-2), 20));
+        Assert.Equal("temperature", Assert.Throws<ArgumentOutOfRangeException>(() => EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(60.5), 98.5)).ParamName);
+    }
+
+    [Fact]
+    public void Answers_compare_by_air_and_wood()
+    {
+        MoistureBalance one = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50);
+        Assert.True(one == EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50));
+        Assert.False(one != EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50));
+        Assert.True(one.Equals((object)EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50)));
+        Assert.Equal(one.GetHashCode(), EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50).GetHashCode());
+        Assert.True(one != EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(21), 50));
+        Assert.True(one != EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 51));
+        Assert.False(one.Equals("air"));
+        Assert.Equal("wood in air of 20 °C and 50% comes to 9.271%", one.ToString()); // 9.27114 by another program, from the equation
+    }
+
+    private static void AllocatesNothing(Func<bool> question)
+    {
+        for (int i = 0; i < 64; i++)
+        {
+            s_seen = question();
+        }
+
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < 1024; i++)
+        {
+            s_seen |= question();
+        }
+
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
 }
