@@ -68,7 +68,7 @@ internal static class JointFindings
         for (int i = 0; i < rules.Ways.Length; i++)
         {
             undivided += rules.Ways[i] is null ? 1 : 0;
-            shortened += rules.Ways[i] is not null && new RunSplits(job.Runs[i].Start, job.Runs[i].End, job.Strips, job.Longest, job.Plenty, job.Shortest).Count == 0 ? 1 : 0;
+            shortened += rules.Ways[i] is not null && new RunSplits(job.Runs[i].Start, job.Runs[i].End, job.Strips, job.Longest, job.Shortest).Count == 0 ? 1 : 0;
         }
 
         List<string> wrong = [];

@@ -73,8 +73,8 @@ internal sealed class JointPricing
 
 /// <summary>
 /// The linear program over joints and boards at once: choices of joints and patterns may both be taken in fractions. Minimise the price of
-/// the boards, subject to pieces cut being no fewer than pieces chosen, of each size; of each chain of neighbouring courses one choice in
-/// all; boards within what there is. Columns of both kinds are made as they are wanted. Its dual values are the values of pieces that
+/// the boards, subject to pieces cut being no fewer than pieces chosen, of each size; of each chain of neighbouring courses (or of each run,
+/// where not all ways are looked at) one choice in all; boards within what there is. Columns of both kinds are made as they are wanted. Its dual values are the values of pieces that
 /// prove most; the proof itself is reckoned anew in whole numbers, so that nothing rests on the rounding here.
 /// </summary>
 internal sealed class JointProgram
@@ -89,7 +89,7 @@ internal sealed class JointProgram
     private readonly CuttingEffort _effort;
     private readonly List<Column> _columns = [];
     private readonly double[] _cost;
-    private readonly int[] _limitRow, _chainRow, _chainStart;
+    private readonly int[] _limitRow, _partRow;
     private readonly int _rows, _sizes;
     private readonly double[][] _inverse;
     private readonly double[] _level, _dual, _entering;
@@ -111,20 +111,10 @@ internal sealed class JointProgram
             _limitRow[kind] = problem.Limit[kind] < problem.Pieces ? _rows++ : -1;
         }
 
-        List<int> starts = [];
-        for (int c = 0; c < choices.Courses.Count; c++)
+        _partRow = new int[choices.Parts];
+        for (int part = 0; part < _partRow.Length; part++)
         {
-            if (!choices.Courses[c].IsLinked)
-            {
-                starts.Add(c);
-            }
-        }
-
-        _chainStart = [.. starts, choices.Courses.Count];
-        _chainRow = new int[starts.Count];
-        for (int chain = 0; chain < _chainRow.Length; chain++)
-        {
-            _chainRow[chain] = _rows++;
+            _partRow[part] = _rows++;
         }
 
         for (int kind = 0; kind < problem.Kinds; kind++)
@@ -165,8 +155,8 @@ internal sealed class JointProgram
 
             long[][] toGo = _choices.ToGo(values, _effort);
             choice = _choices.Cheapest(toGo, _effort);
-            proof = new PartValues(values, most, JointChoices.Least(toGo, 0));
-            isNew |= choice is not null && Add(choice);
+            proof = new PartValues(values, most, _choices.Needed(values, toGo, _effort, out int[][]? parts));
+            isNew |= parts is not null && Add(parts);
             _isDone = !isNew;
             return true;
         }
@@ -214,11 +204,12 @@ internal sealed class JointProgram
             }
         }
 
-        for (int chain = 0; chain < _chainRow.Length; chain++)
+        int[][] parts = _choices.PartsOf(first);
+        for (int part = 0; part < _partRow.Length; part++)
         {
-            int row = _chainRow[chain];
+            int row = _partRow[part];
             right[row] = 1;
-            Column column = PathOf(chain, first);
+            Column column = PartOf(part, parts[part]);
             _basis[row] = column;
             _columns.Add(column);
             for (int k = 0; k < column.Rows.Length; k++)
@@ -273,7 +264,7 @@ internal sealed class JointProgram
             }
         }
 
-        for (int row = 0; row < _chainRow[0]; row++)
+        for (int row = 0; row < _partRow[0]; row++)
         {
             double reduced = row < _sizes ? _dual[row] : -_dual[row];
             if (reduced < least)
@@ -359,12 +350,12 @@ internal sealed class JointProgram
         return isBetter;
     }
 
-    private bool Add(int[] choice)
+    private bool Add(int[][] parts)
     {
         bool isBetter = false;
-        for (int chain = 0; chain < _chainRow.Length; chain++)
+        for (int part = 0; part < _partRow.Length; part++)
         {
-            Column column = PathOf(chain, choice);
+            Column column = PartOf(part, parts[part]);
             if (column.Reduced(_dual) < -1e-7)
             {
                 _columns.Add(column);
@@ -397,16 +388,13 @@ internal sealed class JointProgram
         return new Column([.. rows], [.. entries], _cost[kind]);
     }
 
-    private Column PathOf(int chain, int[] choice)
+    private Column PartOf(int part, int[] sizes)
     {
         SortedDictionary<int, int> counts = [];
-        for (int c = _chainStart[chain]; c < _chainStart[chain + 1]; c++)
+        foreach (int size in sizes)
         {
-            foreach (int size in _choices.Courses[c].Splits[choice[c]].Sizes)
-            {
-                counts.TryGetValue(size, out int before);
-                counts[size] = before + 1;
-            }
+            counts.TryGetValue(size, out int before);
+            counts[size] = before + 1;
         }
 
         List<int> rows = [];
@@ -417,7 +405,7 @@ internal sealed class JointProgram
             entries.Add(-count.Value);
         }
 
-        rows.Add(_chainRow[chain]);
+        rows.Add(_partRow[part]);
         entries.Add(1);
         return new Column([.. rows], [.. entries], 0);
     }

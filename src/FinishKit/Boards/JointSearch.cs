@@ -28,6 +28,8 @@ internal sealed class JointSearch
 
     /// <summary>Demands that were asked about, and a cost below which they cannot be cut.</summary>
     private readonly Dictionary<string, long> _asked = new(StringComparer.Ordinal);
+    private readonly List<long> _held = [];
+    private long _heldFor = -1;
     private bool _isOpen;
 
     internal JointSearch(JointChoices choices, CuttingNumbers job, long all, IProgress<double>? progress, CancellationToken cancellation)
@@ -41,7 +43,9 @@ internal sealed class JointSearch
         }
 
         Money = Math.Max(1, Money);
-        _problem = ProblemOf(choices.Sizes, choices.MostDemand());
+
+        // Where not all sizes are known, they share no step that is known either.
+        _problem = choices.AreSizesKnown ? ProblemOf(choices.Sizes, choices.MostDemand()) : ProblemOf(choices.Sizes, choices.MostDemand(), 1);
         _pricing = new JointPricing(_problem, _effort, cancellation);
         Best = choices.Cheapest(choices.ToGo(new long[choices.Sizes.Length], _effort), _effort) ?? throw new InvalidOperationException("No choice.");
     }
@@ -69,10 +73,10 @@ internal sealed class JointSearch
         // Length alone, and one for each joint, so that of equal choices one with few joints is first.
         long[] values = Array.ConvertAll(_problem.Sizes, static size => size + 1);
         Best = _choices.Cheapest(_choices.ToGo(values, _effort), _effort)!;
-        AddProof(_problem.Sizes, _problem.Capacity);
+        AddLengthProof();
         Ask(Best);
         Bound();
-        if (LeastCost < Cost && !_choices.IsSample && _problem.Sizes.Length + _problem.Kinds + _choices.Courses.Count <= MostRows)
+        if (LeastCost < Cost && _choices.AreSizesKnown && _problem.Sizes.Length + _problem.Kinds + _choices.Parts <= MostRows)
         {
             SolveProgram();
         }
@@ -109,7 +113,11 @@ internal sealed class JointSearch
             step = Divisor(step, size);
         }
 
-        step = Math.Max(1, step);
+        return ProblemOf(sizes, demand, Math.Max(1, step));
+    }
+
+    private CuttingProblem ProblemOf(long[] sizes, int[] demand, long step)
+    {
         return new CuttingProblem(
             Array.ConvertAll(sizes, size => size / step),
             demand,
@@ -156,11 +164,19 @@ internal sealed class JointSearch
         LeastCost = Math.Min(Cost, Math.Max(LeastCost, choice.Least));
     }
 
+    /// <summary>Every length is worth what it is: that needs no list of sizes.</summary>
+    private void AddLengthProof()
+    {
+        long[][] toGo = _choices.ToGo(_problem.Sizes, _effort);
+        long needed = _choices.AreSizesKnown ? _choices.Needed(_problem.Sizes, toGo, _effort, out int[][]? _) : _choices.NeededLength();
+        Keep(new PartValues(_problem.Sizes, _problem.Capacity, needed), toGo);
+    }
+
     /// <summary>Values for what boards hold, kept where they prove more than others do.</summary>
     private void AddProof(long[] values, long[] most)
     {
         long[][] toGo = _choices.ToGo(values, _effort);
-        Keep(new PartValues(values, most, JointChoices.Least(toGo, 0)), toGo);
+        Keep(new PartValues(values, most, _choices.Needed(values, toGo, _effort, out int[][]? _)), toGo);
     }
 
     private void Keep(PartValues proof, long[][]? toGo)
@@ -177,6 +193,7 @@ internal sealed class JointSearch
             return;
         }
 
+        _heldFor = -1;
         _proofs.Insert(at, proof);
         _toGo.Insert(at, toGo ?? _choices.ToGo(proof.Values, _effort));
         if (_proofs.Count > MostProofs)
@@ -208,12 +225,8 @@ internal sealed class JointSearch
     /// <summary>The most of a value that boards hold which cost less than the best plan; a little more where packs are broken.</summary>
     private long Held(PartValues proof)
     {
-        if (Cost == long.MaxValue)
-        {
-            return JointChoices.None - 1;
-        }
-
-        long money = Cost - 1;
+        // Without a plan, all boards that there are.
+        long money = Cost == long.MaxValue ? long.MaxValue / 2 : Cost - 1;
         double held = 0;
         List<int> priced = [];
         for (int kind = 0; kind < _problem.Kinds; kind++)
@@ -364,7 +377,7 @@ internal sealed class JointSearch
     /// <summary>What ruled out one choice may rule out others: sizes it does not have are worth what the next smaller one is.</summary>
     private void Lift(PartValues proof, int[] sizes)
     {
-        if (_choices.IsSample || _problem.Sizes.Length > MostRows)
+        if (!_choices.AreSizesKnown || _problem.Sizes.Length > MostRows)
         {
             return;
         }
@@ -564,6 +577,13 @@ internal sealed class JointSearch
         // Proofs may have come in meanwhile: the value so far is reckoned for each.
         bool CanBe(int s)
         {
+            if (_heldFor != Cost)
+            {
+                _heldFor = Cost;
+                _held.Clear();
+                _held.AddRange(_proofs.ConvertAll(Held));
+            }
+
             for (int k = 0; k < _proofs.Count; k++)
             {
                 long value = _toGo[k][course][s];
@@ -580,7 +600,7 @@ internal sealed class JointSearch
                     }
                 }
 
-                if (value > Held(_proofs[k]))
+                if (value > _held[k])
                 {
                     return false;
                 }
