@@ -6,10 +6,10 @@ namespace FinishKit;
 /// <summary>The choices a job allows; where it allows none, those that depart least from what it asks, and what would help.</summary>
 internal sealed class JointRules
 {
-    private const long MostWork = 60_000_000;
-
     /// <summary>1 mm: nothing shorter is cut.</summary>
-    private const long LeastPiece = 1_000_000;
+    internal const long LeastPiece = 1_000_000;
+
+    private const long MostWork = 60_000_000;
 
     private JointRules(RunSplits?[] ways, JointChoices choices, int stagger, bool areKept) => (Ways, Choices, Stagger, AreKept) = (ways, choices, stagger, areKept);
 

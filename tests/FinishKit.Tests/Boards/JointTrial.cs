@@ -218,7 +218,7 @@ internal static class JointTrial
     {
         List<(int Kind, long Room)> boards = [];
         int[] used = new int[kinds.Count];
-        decimal rate = kinds.Where(static kind => kind.Price > 0).Min(kind => kind.Price / (kind.Usable + kerf));
+        decimal rate = kinds.Where(static kind => kind.Price > 0).Min(kind => kind.Price / (kind.Pack * (kind.Usable + kerf)));
         Lay(0, pieces.Sum(piece => piece + kerf));
         return best;
 
