@@ -81,14 +81,14 @@ internal sealed class JointProgram
 {
     private const double Scale = 1L << 40;
     private const double Dear = 1.2;
-    private const int MostPivots = 4000;
+    private const int MostPivots = 12_000;
 
     private readonly JointChoices _choices;
     private readonly CuttingProblem _problem;
     private readonly JointPricing _pricing;
     private readonly CuttingEffort _effort;
     private readonly List<Column> _columns = [];
-    private readonly double[] _cost;
+    private readonly double[] _cost, _dear;
     private readonly int[] _limitRow, _partRow;
     private readonly int _rows, _sizes;
     private readonly double[][] _inverse;
@@ -97,7 +97,13 @@ internal sealed class JointProgram
     private int _pivots;
     private bool _isDone;
 
-    internal JointProgram(JointChoices choices, CuttingProblem problem, JointPricing pricing, int[] first, CuttingEffort effort)
+    /// <param name="choices">The choices.</param>
+    /// <param name="problem">All sizes and boards.</param>
+    /// <param name="pricing">What a board can hold.</param>
+    /// <param name="first">A choice to begin with.</param>
+    /// <param name="boards">Null for the least price of boards; or boards that are given, and what is asked is the least length that they do not hold.</param>
+    /// <param name="effort">Counts.</param>
+    internal JointProgram(JointChoices choices, CuttingProblem problem, JointPricing pricing, int[] first, int[]? boards, CuttingEffort effort)
     {
         (_choices, _problem, _pricing, _effort) = (choices, problem, pricing, effort);
         _sizes = _rows = problem.Sizes.Length;
@@ -108,7 +114,7 @@ internal sealed class JointProgram
         {
             _cost[kind] = (double)problem.Price[kind] / problem.Pack[kind];
             dearest = Math.Max(dearest, _cost[kind]);
-            _limitRow[kind] = problem.Limit[kind] < problem.Pieces ? _rows++ : -1;
+            _limitRow[kind] = boards is not null || problem.Limit[kind] < problem.Pieces ? _rows++ : -1;
         }
 
         _partRow = new int[choices.Parts];
@@ -119,13 +125,15 @@ internal sealed class JointProgram
 
         for (int kind = 0; kind < problem.Kinds; kind++)
         {
-            _cost[kind] /= dearest;
+            _cost[kind] = boards is null ? _cost[kind] / dearest : 0;
         }
+
+        _dear = Array.ConvertAll(problem.Sizes, size => boards is null ? Dear : (double)size / problem.Sizes[0]);
 
         _inverse = new double[_rows][];
         (_level, _dual, _entering) = (new double[_rows], new double[_rows], new double[_rows]);
         _basis = new Column[_rows];
-        Start(first);
+        Start(first, boards);
     }
 
     /// <summary>Values of the next round with what boards hold of them and what every choice needs, and the cheapest choice by them; false at the end.</summary>
@@ -164,6 +172,26 @@ internal sealed class JointProgram
         return false;
     }
 
+    /// <summary>Fillings of boards, as counts of every size.</summary>
+    internal List<(int Kind, int[] Counts)> Patterns { get; } = [];
+
+    /// <summary>Ways of dividing parts.</summary>
+    internal List<(int Part, int[] Sizes)> Divisions { get; } = [];
+
+    /// <summary>What another program found.</summary>
+    internal void AddAll(JointProgram other)
+    {
+        foreach ((int kind, int[] counts) in other.Patterns)
+        {
+            _columns.Add(PatternOf(kind, counts));
+        }
+
+        foreach ((int part, int[] sizes) in other.Divisions)
+        {
+            _columns.Add(PartOf(part, sizes));
+        }
+    }
+
     /// <summary>Fillings of boards that are known already.</summary>
     internal void Add(CuttingPattern pattern, int[] sizes)
     {
@@ -174,10 +202,11 @@ internal sealed class JointProgram
         }
 
         _columns.Add(PatternOf(pattern.Kind, counts));
+        Patterns.Add((pattern.Kind, counts));
     }
 
     /// <summary>Every piece from a board of its own that costs more than any there is; what a chain does not ask for is over.</summary>
-    private void Start(int[] first)
+    private void Start(int[] first, int[]? boards)
     {
         int[] demand = _choices.Demand(first);
         for (int row = 0; row < _rows; row++)
@@ -192,7 +221,7 @@ internal sealed class JointProgram
         {
             // Each a little over nothing, and none as much as another: no step is then of length 0.
             right[i] = -1e-7 * (1 + (i * 7 % 31));
-            _basis[i] = demand[i] > 0 ? new Column([i], [1], Dear) : new Column([i], [-1], 0);
+            _basis[i] = demand[i] > 0 ? new Column([i], [1], _dear[i]) : new Column([i], [-1], 0);
             _inverse[i][i] = 1 / _basis[i].Entries[0];
         }
 
@@ -200,7 +229,7 @@ internal sealed class JointProgram
         {
             if (_limitRow[kind] >= 0)
             {
-                right[_limitRow[kind]] = (_problem.Limit[kind] / _problem.Pack[kind] * _problem.Pack[kind]) + 1e-7;
+                right[_limitRow[kind]] = (boards is not null ? boards[kind] : _problem.Limit[kind] / _problem.Pack[kind] * _problem.Pack[kind]) + 1e-7;
             }
         }
 
@@ -345,6 +374,7 @@ internal sealed class JointProgram
         if (isBetter)
         {
             _columns.Add(column);
+            Patterns.Add((kind, (int[])counts.Clone()));
         }
 
         return isBetter;
@@ -359,6 +389,7 @@ internal sealed class JointProgram
             if (column.Reduced(_dual) < -1e-7)
             {
                 _columns.Add(column);
+                Divisions.Add((part, parts[part]));
                 isBetter = true;
             }
         }
