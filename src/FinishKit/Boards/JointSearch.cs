@@ -846,21 +846,27 @@ internal sealed class JointSearch
             return;
         }
 
-        for (int c = 0; c < Best.Length; c++)
+        // Once a neighbour is straight another may be.
+        for (bool isFewer = true; isFewer;)
         {
-            JointSplit[] splits = _choices.Courses[c].Splits;
-            for (int s = 0; s < splits.Length && !_effort.IsSpent; s++)
+            isFewer = false;
+            for (int c = 0; c < Best.Length; c++)
             {
-                if (splits[s].Joints >= splits[Best[c]].Joints || !_choices.Goes(Best, c, s))
+                JointSplit[] splits = _choices.Courses[c].Splits;
+                for (int s = 0; s < splits.Length && !_effort.IsSpent; s++)
                 {
-                    continue;
-                }
+                    if (splits[s].Joints >= splits[Best[c]].Joints || !_choices.Goes(Best, c, s))
+                    {
+                        continue;
+                    }
 
-                int[] fewer = (int[])Best.Clone();
-                fewer[c] = s;
-                if (Fill(_choices.Demand(fewer)).Cost <= Cost)
-                {
-                    Best = fewer;
+                    int[] fewer = (int[])Best.Clone();
+                    fewer[c] = s;
+                    if (Fill(_choices.Demand(fewer)).Cost <= Cost)
+                    {
+                        Best = fewer;
+                        isFewer = true;
+                    }
                 }
             }
         }

@@ -65,8 +65,8 @@ public sealed class JointProperties
         int compared = 0, saved = 0;
         for (int i = 0; i < 250; i++)
         {
-            JointJob job = i % 10 == 0 ? JointTrial.Wall(random) with { Effort = 2_000_000 } : JointTrial.Small(random);
-            bool isWall = i % 10 == 0;
+            bool isWall = i % 25 == 0;
+            JointJob job = isWall ? JointTrial.Wall(random) : JointTrial.Small(random);
             StockBoard more = isWall ? new StockBoard(Mm(random.Next(1500, 4600)), random.Next(600, 2500) / 100m) : new StockBoard(Mm(random.Next(25, 140)), random.Next(3, 16));
             JointLayout before = BoardJoints.Choose(job);
             JointLayout after = BoardJoints.Choose(job with { Stock = [.. job.Stock, more] });
@@ -141,7 +141,7 @@ public sealed class JointProperties
             }
         }
 
-        Assert.True(good > 8 && proven >= 0.6 * good && worst <= 0.03, $"{good} good, {proven} proven, {both} both ways, worst gap {worst}.");
+        Assert.True(good > 8 && proven >= 0.8 * good && worst <= 0.03, $"{good} good, {proven} proven, {both} both ways, worst gap {worst}.");
     }
 
     /// <summary>A strip more lets joints be where they were, further apart in number if anything.</summary>

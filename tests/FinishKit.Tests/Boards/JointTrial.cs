@@ -84,7 +84,7 @@ internal static class JointTrial
             Kerf = Mm(random.Next(0, 3)),
             EndTrim = Mm(0),
             LeastOffcut = Mm(10),
-            Effort = 2_000_000,
+            Effort = 400_000,
         };
     }
 
