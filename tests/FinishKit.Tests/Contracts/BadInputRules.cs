@@ -187,6 +187,13 @@ internal static class BadInputRules
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Fixings into thin metal
+        Taken("new MetalScrewJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
+        Found("MetalScrew.Choose(*", "job", "Behind Distance default", "fastening-metal-none-fits"),
+        Taken("MetalScrew.Choose(*", "job", "SetDepth default|ThreadsBeyond 0|Point default|RequiredClearance default|HeadHold default", "zero is in the range"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

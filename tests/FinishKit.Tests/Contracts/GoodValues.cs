@@ -187,6 +187,19 @@ internal static class GoodValues
         [typeof(MeasuredEdge)] = static () => s_edge,
         [typeof(EndCutJob)] = static () => new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300)) { ScribeTolerance = Mm(0.4), HiddenWidth = Mm(6) },
         [typeof(EndCutSchedule)] = static () => EndCuts.Schedule(new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300))),
+        // Fixings into thin metal
+        [typeof(SheetHold)] = static () => SheetPullOut.PullOut(Mm(1), Mm(4.2), Pressure.FromMegapascals(270)),
+        [typeof(MetalScrewJob)] = static () => FixingSamples.Screw with
+        {
+            SetDepth = Mm(0.5),
+            ThreadsBeyond = 2,
+            Point = Mm(4),
+            RequiredClearance = Mm(6),
+            MetalStrength = Pressure.FromMegapascals(270),
+            HeadHold = Force.FromNewtons(200),
+            PilotHole = Mm(3.4),
+        },
+        [typeof(MetalScrewChoice)] = static () => MetalScrew.Choose(FixingSamples.Screw),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -271,6 +284,12 @@ internal static class GoodValues
         ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
         ["EquilibriumMoisture.relativeHumidity"] = 50.0,
         ["EquilibriumMoisture.moistureContent"] = 9.0,
+        ["SheetPullOut.sheet"] = Mm(1),
+        ["SheetPullOut.diameter"] = Mm(4.2),
+        ["SheetPullOut.head"] = Mm(9),
+        ["SheetPullOut.strength"] = Pressure.FromMegapascals(270),
+        ["MetalScrewJob.metal"] = (TolerancedLength)Mm(1),
+        ["MetalScrewJob.pitch"] = Mm(1.4),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
