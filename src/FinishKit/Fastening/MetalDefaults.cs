@@ -1,5 +1,3 @@
-using UnitsNet;
-
 namespace FinishKit;
 
 /// <summary>What fixings into thin metal take when the caller gives nothing, and what they rest on.</summary>
@@ -8,6 +6,8 @@ internal static class MetalDefaults
     internal const double ThreadsBeyond = 3;
     internal const double PointDiameters = 1;
     internal const double SafetyFactor = 3;
+    internal const double NutEngagement = 1;
+    internal const double ScrewTolerance = 0.5;
 
     internal static readonly TolerancedLength SetDepth = TolerancedLength.PlusMinus(Measure.Mm(0.5), Measure.Mm(0.5), DeviationScope.Each);
 
@@ -34,6 +34,18 @@ internal static class MetalDefaults
     internal static readonly Source Drills = Source.Published(
         "SCREW-DRILLS", "AB hole sizes", "eaglefastener.net", null, "recommended drill sizes, types AB and B, light metals", SourceReading.Copy,
         "the page does not say for which thickness of sheet");
+
+    internal static readonly Source NutSum = Source.Derived("metal-rivet-nut", "Screw in a rivet nut", "depths count from the outer face of the flange; screw and nut share what both reach of the thread, and the deeper of tip and nut is what comes near");
+
+    internal static readonly Source NutEngagementSource = Source.CommonPractice("default-nut-engagement", "a machine screw shares at least one diameter of thread with its nut");
+
+    internal static readonly Source ScrewToleranceSource = Source.Judgement("default-screw-tolerance", "a machine screw is up to 0.5 mm longer or shorter than its label");
+
+    internal static readonly Source NutGrip = Source.Published("RIVET-NUT-GRIP", "A complete guide to rivet nut grip ranges", "dh-hardware.com", 2026, "what the grip includes", SourceReading.Copy, "paint and mating part count");
+
+    internal static readonly Source HexNut = Source.Published("RIVET-NUT-HEX", "Hex rivet nut hole size chart", "rivetfix.com", null, "row M3", SourceReading.Copy, "one row, whose digits run together on the page: hole 5.6 mm across flats, grip 0.5 to 1.5 mm");
+
+    internal static readonly Source RoundNuts = Source.Published("RIVET-NUT-ROUND", "Catalogue values of round rivet nuts", "several makers", null, "holes and grips of M4 to M8", SourceReading.Memory, "typical values; makers differ");
 
     /// <summary>Diameter, threads per inch and drill of tapping screws of types AB and B, in inches: number 4 to 1/4.</summary>
     private static readonly (double Diameter, double Threads, double Drill)[] s_drills =

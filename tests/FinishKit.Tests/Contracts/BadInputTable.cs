@@ -29,6 +29,8 @@ public sealed class BadInputTable
 
         // Fixings into thin metal
         ["MetalScrew.Choose(MetalScrewJob job)"] = "MetalScrew.Check(MetalScrewJob job)",
+        ["RivetNut.Fit(RivetNutJob job)"] = "RivetNut.Check(RivetNutJob job)",
+        ["PanelFixings.Place(PanelFixingJob job)"] = "PanelFixings.Check(PanelFixingJob job)",
 
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",

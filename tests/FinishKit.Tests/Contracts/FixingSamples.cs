@@ -11,6 +11,13 @@ internal static class FixingSamples
 
     internal static readonly MetalScrewJob Screw = new([new Layer(Mm(6.5)) { Name = "panel" }], Mm(1), Behind.Skin(Mm(35)), Tapping, Mm(1.4));
 
+    internal static readonly RivetNutSize Nut = new("round M5", Mm(5), Mm(7), Mm(0.5), Mm(3));
+
+    internal static readonly RivetNutJob NutJob = new([new Layer(Mm(6.5)) { Name = "panel" }], Mm(1), Behind.Skin(Mm(30)), Nut, Mm(5), Mm(12), [Mm(16), Mm(20), Mm(25)]);
+
+    internal static readonly PanelFixingJob Fixings = new(
+        [new(Mm(0), ForcePerLength.FromNewtonsPerMillimeter(0)), new(Mm(200), ForcePerLength.FromNewtonsPerMillimeter(0.675)), new(Mm(400), ForcePerLength.FromNewtonsPerMillimeter(-0.1))], Mm(1000), Force.FromNewtons(100));
+
     internal static IEnumerable<(string Name, object Result)> Results()
     {
         yield return ("no sheet", default(SheetHold));
@@ -30,6 +37,32 @@ internal static class FixingSamples
         foreach (MetalScrewJob job in jobs)
         {
             yield return ($"metal screw {job}", MetalScrew.Choose(job));
+        }
+
+        RivetNutJob[] nuts =
+        [
+            NutJob,
+            NutJob with { Nut = RivetNutSize.All[0] },
+            NutJob with { Paint = TolerancedLength.PlusMinus(Mm(0.2), Mm(0.05)), MatingSheet = Mm(2.5), Nut = RivetNutSize.All[3] },
+            NutJob with { Behind = Behind.Wire(Mm(12.5)), UnsetDepth = Mm(16.5), NutHold = Force.FromNewtons(250.5) },
+            NutJob with { SetDepth = Mm(6.5), Flange = Mm(0.8), LengthTolerance = Mm(0), Engagement = 0.8, RequiredClearance = Mm(1.5) },
+        ];
+        foreach (RivetNutJob nut in nuts)
+        {
+            yield return ($"rivet nut {nut}", RivetNut.Fit(nut));
+        }
+
+        PanelFixingJob[] panels =
+        [
+            Fixings,
+            Fixings with { HungMass = Mass.FromKilograms(4.5), Girth = Mm(420.5) },
+            Fixings with { Hold = Force.FromNewtons(5.5), HungMass = Mass.FromKilograms(4.5), Acceleration = 0.5 },
+            Fixings with { Width = Mm(40.5), EdgeDistance = Mm(20.25), GreatestSpacing = Mm(120.5) },
+            new([new(Mm(0), ForcePerLength.FromNewtonsPerMillimeter(0.015))], Mm(1200.5), Force.FromNewtons(45)) { HungMass = Mass.FromKilograms(1) },
+        ];
+        foreach (PanelFixingJob panel in panels)
+        {
+            yield return ($"fixings {panel}", PanelFixings.Place(panel));
         }
     }
 }

@@ -200,6 +200,25 @@ internal static class GoodValues
             PilotHole = Mm(3.4),
         },
         [typeof(MetalScrewChoice)] = static () => MetalScrew.Choose(FixingSamples.Screw),
+        [typeof(RivetNutSize)] = static () => FixingSamples.Nut,
+        [typeof(RivetNutJob)] = static () => FixingSamples.NutJob with
+        {
+            Paint = Mm(0.2),
+            MatingSheet = Mm(0.5),
+            Flange = Mm(1),
+            UnsetDepth = Mm(16),
+            SetDepth = Mm(0.5),
+            LengthTolerance = Mm(0.3),
+            Engagement = 1.2,
+            RequiredClearance = Mm(6),
+            NutHold = Force.FromNewtons(300),
+        },
+        [typeof(RivetNutFit)] = static () => RivetNut.Fit(FixingSamples.NutJob),
+        [typeof(HoldDownResult)] = static () => HoldDown.OnArc((HoldDownCase)Of(typeof(HoldDownCase))),
+        [typeof(PanelRow)] = static () => new PanelRow(Mm(20), ForcePerLength.FromNewtonsPerMillimeter(0.675)),
+        [typeof(IReadOnlyList<PanelRow>)] = static () => FixingSamples.Fixings.Rows,
+        [typeof(PanelFixingJob)] = static () => FixingSamples.Fixings with { Girth = Mm(420), HungMass = Mass.FromKilograms(3), Acceleration = 3, EdgeDistance = Mm(20), GreatestSpacing = Mm(200) },
+        [typeof(PanelFixingPlan)] = static () => PanelFixings.Place(FixingSamples.Fixings),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -290,6 +309,16 @@ internal static class GoodValues
         ["SheetPullOut.strength"] = Pressure.FromMegapascals(270),
         ["MetalScrewJob.metal"] = (TolerancedLength)Mm(1),
         ["MetalScrewJob.pitch"] = Mm(1.4),
+        ["RivetNutSize.thread"] = Mm(5),
+        ["RivetNutSize.hole"] = Mm(7),
+        ["RivetNutSize.leastGrip"] = Mm(0.5),
+        ["RivetNutSize.mostGrip"] = Mm(3),
+        ["RivetNutJob.metal"] = (TolerancedLength)Mm(1),
+        ["RivetNutJob.threadFrom"] = Mm(5),
+        ["RivetNutJob.threadTo"] = Mm(12),
+        ["RivetNutJob.screws"] = new[] { Mm(16), Mm(20), Mm(25) },
+        ["PanelFixingJob.width"] = Mm(1000),
+        ["PanelFixingJob.hold"] = Force.FromNewtons(100),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
