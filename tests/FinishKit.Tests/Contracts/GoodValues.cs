@@ -219,6 +219,20 @@ internal static class GoodValues
         [typeof(IReadOnlyList<PanelRow>)] = static () => FixingSamples.Fixings.Rows,
         [typeof(PanelFixingJob)] = static () => FixingSamples.Fixings with { Girth = Mm(420), HungMass = Mass.FromKilograms(3), Acceleration = 3, EdgeDistance = Mm(20), GreatestSpacing = Mm(200) },
         [typeof(PanelFixingPlan)] = static () => PanelFixings.Place(FixingSamples.Fixings),
+        [typeof(PanelJointLine)] = static () => new PanelJointLine(Mm(300), Mm(60)),
+        [typeof(IReadOnlyList<PanelJointLine>)] = static () => new[] { new PanelJointLine(Mm(300), Mm(60)) },
+        [typeof(PanelWall)] = static () => FixingSamples.Wall with
+        {
+            Grain = PanelGrainDirection.Either,
+            Reveal = Mm(2),
+            Landing = Mm(10),
+            CornerDistance = Mm(40),
+            LeastPanel = Mm(100),
+            MostLength = Mm(2400),
+            SquareMetreMass = Mass.FromKilograms(5),
+            MostMass = Mass.FromKilograms(20),
+        },
+        [typeof(PanelSplitPlan)] = static () => PanelSplit.Split(FixingSamples.Wall),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -318,6 +332,10 @@ internal static class GoodValues
         ["RivetNutJob.threadTo"] = Mm(12),
         ["RivetNutJob.screws"] = new[] { Mm(16), Mm(20), Mm(25) },
         ["PanelFixingJob.width"] = Mm(1000),
+        ["PanelWall.length"] = Mm(3400),
+        ["PanelWall.girth"] = Mm(994),
+        ["PanelWall.sheetLength"] = Mm(2440),
+        ["PanelWall.sheetWidth"] = Mm(1220),
         ["PanelFixingJob.hold"] = Force.FromNewtons(100),
     };
 
