@@ -230,7 +230,6 @@ internal static class GoodValues
             LeastPanel = Mm(100),
             MostLength = Mm(2400),
             SquareMetreMass = Mass.FromKilograms(5),
-            MostMass = Mass.FromKilograms(20),
         },
         [typeof(PanelSplitPlan)] = static () => PanelSplit.Split(FixingSamples.Wall),
     };
