@@ -224,6 +224,26 @@ internal static class BadInputRules
         Taken("new Veneer(*|new PlyLayUp(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("LayeredPly.InBending(*", "layUp", "CrossRatio 0", "plies across count nothing"),
         Taken("LayUpBending.ToSheet(*", "name", "empty|100,000 brackets", "a name is the caller's"),
+
+        // Fixings into thin metal
+        Taken("new MetalScrewJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
+        Found("MetalScrew.Choose(*", "job", "Behind Distance default", "fastening-metal-none-fits"),
+        Taken("new RivetNutJob(*|new PanelRow(*|new PanelFixingJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PanelFixingJob.From(*", "hold", "*", "stored unchecked: the calculator checks it"),
+        Taken("new PanelJointLine(*|new PanelWall(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PanelSplit.Split(*", "wall", "Openings empty|Ribs empty|Rails empty|Openings [0] FromU default|Openings [0] FromV default", "none of them; an opening that reaches the edge"),
+        Taken("PanelSplit.Split(*", "wall", "Ribs [0] default|Rails [0] default|Ribs [0] Position default|Rails [0] Position default|Ribs [0] MetalWidth default|Rails [0] MetalWidth default", "metal at the edge, and too narrow for a joint"),
+        Taken("PanelSplit.Split(*", "wall", "Reveal default|Landing default|CornerDistance default|LeastPanel default", "zero is in the range"),
+        Taken("new RivetNutSize(*", "name", "empty|100,000 brackets", "a name is the caller's"),
+        Taken("new RivetNutSize(*", "leastGrip", "default", "no least"),
+        Taken("RivetNut.Fit(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("RivetNut.Fit(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
+        Found("RivetNut.Fit(*", "job", "Behind Distance default", "fastening-rivet-none-fits"),
+        Taken("RivetNut.Fit(*", "job", "ThreadFrom default|Paint default|MatingSheet default|Flange default|UnsetDepth default|SetDepth default|LengthTolerance default|RequiredClearance default|NutHold default", "zero is in the range"),
+        Taken("PanelFixings.Place(*", "job", "Rows [0] default|Rows [0] Position default|Rows [0] Pull default|Rows [0] Pull -1|HungMass default|EdgeDistance default", "a row at the edge, one that bears, nothing hung, fixings at the very edge"),
+        Taken("MetalScrew.Choose(*", "job", "SetDepth default|ThreadsBeyond 0|Point default|RequiredClearance default|HeadHold default", "zero is in the range"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

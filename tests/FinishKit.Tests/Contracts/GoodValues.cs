@@ -237,6 +237,51 @@ internal static class GoodValues
         // Kerfs
         [typeof(KerfedPanel)] = static () => new KerfedPanel(Mm(300), Angle.FromDegrees(90), TolerancedLength.PlusMinus(Mm(18), Mm(0.4)), Mm(3), Mm(3.2)) { DepthError = Mm(0.2), WebSheet = BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
         [typeof(KerfPlan)] = static () => KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2))),
+        // Fixings into thin metal
+        [typeof(SheetHold)] = static () => SheetPullOut.PullOut(Mm(1), Mm(4.2), Pressure.FromMegapascals(270)),
+        [typeof(MetalScrewJob)] = static () => FixingSamples.Screw with
+        {
+            SetDepth = Mm(0.5),
+            ThreadsBeyond = 2,
+            Point = Mm(4),
+            RequiredClearance = Mm(6),
+            MetalStrength = Pressure.FromMegapascals(270),
+            HeadHold = Force.FromNewtons(200),
+            PilotHole = Mm(3.4),
+        },
+        [typeof(MetalScrewChoice)] = static () => MetalScrew.Choose(FixingSamples.Screw),
+        [typeof(RivetNutSize)] = static () => FixingSamples.Nut,
+        [typeof(RivetNutJob)] = static () => FixingSamples.NutJob with
+        {
+            Paint = Mm(0.2),
+            MatingSheet = Mm(0.5),
+            Flange = Mm(1),
+            UnsetDepth = Mm(16),
+            SetDepth = Mm(0.5),
+            LengthTolerance = Mm(0.3),
+            Engagement = 1.2,
+            RequiredClearance = Mm(6),
+            NutHold = Force.FromNewtons(300),
+        },
+        [typeof(RivetNutFit)] = static () => RivetNut.Fit(FixingSamples.NutJob),
+        [typeof(HoldDownResult)] = static () => HoldDown.OnArc((HoldDownCase)Of(typeof(HoldDownCase))),
+        [typeof(PanelRow)] = static () => new PanelRow(Mm(20), ForcePerLength.FromNewtonsPerMillimeter(0.675)),
+        [typeof(IReadOnlyList<PanelRow>)] = static () => FixingSamples.Fixings.Rows,
+        [typeof(PanelFixingJob)] = static () => FixingSamples.Fixings with { Girth = Mm(420), HungMass = Mass.FromKilograms(3), Acceleration = 3, EdgeDistance = Mm(20), GreatestSpacing = Mm(200) },
+        [typeof(PanelFixingPlan)] = static () => PanelFixings.Place(FixingSamples.Fixings),
+        [typeof(PanelJointLine)] = static () => new PanelJointLine(Mm(300), Mm(60)),
+        [typeof(IReadOnlyList<PanelJointLine>)] = static () => new[] { new PanelJointLine(Mm(300), Mm(60)) },
+        [typeof(PanelWall)] = static () => FixingSamples.Wall with
+        {
+            Grain = PanelGrainDirection.Either,
+            Reveal = Mm(2),
+            Landing = Mm(10),
+            CornerDistance = Mm(40),
+            LeastPanel = Mm(100),
+            MostLength = Mm(2400),
+            SquareMetreMass = Mass.FromKilograms(5),
+        },
+        [typeof(PanelSplitPlan)] = static () => PanelSplit.Split(FixingSamples.Wall),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -338,6 +383,26 @@ internal static class GoodValues
         ["BoardMovement.toMoisture"] = 12.0,
         ["BoardMovement.warming"] = 40.0,
         ["PanelAdhesive.surfaces"] = 2,
+        ["SheetPullOut.sheet"] = Mm(1),
+        ["SheetPullOut.diameter"] = Mm(4.2),
+        ["SheetPullOut.head"] = Mm(9),
+        ["SheetPullOut.strength"] = Pressure.FromMegapascals(270),
+        ["MetalScrewJob.metal"] = (TolerancedLength)Mm(1),
+        ["MetalScrewJob.pitch"] = Mm(1.4),
+        ["RivetNutSize.thread"] = Mm(5),
+        ["RivetNutSize.hole"] = Mm(7),
+        ["RivetNutSize.leastGrip"] = Mm(0.5),
+        ["RivetNutSize.mostGrip"] = Mm(3),
+        ["RivetNutJob.metal"] = (TolerancedLength)Mm(1),
+        ["RivetNutJob.threadFrom"] = Mm(5),
+        ["RivetNutJob.threadTo"] = Mm(12),
+        ["RivetNutJob.screws"] = new[] { Mm(16), Mm(20), Mm(25) },
+        ["PanelFixingJob.width"] = Mm(1000),
+        ["PanelWall.length"] = Mm(3400),
+        ["PanelWall.girth"] = Mm(994),
+        ["PanelWall.sheetLength"] = Mm(2440),
+        ["PanelWall.sheetWidth"] = Mm(1220),
+        ["PanelFixingJob.hold"] = Force.FromNewtons(100),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
