@@ -351,7 +351,7 @@ internal sealed class Answers
         }
     }
 
-    private static MoistureBalance Wood((double Celsius, double Humidity) air) => EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(air.Celsius), air.Humidity);
+    private static MoistureBalance Wood((double Celsius, double Humidity) air) => EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(air.Celsius), RelativeHumidity.FromPercent(air.Humidity));
 
     private static Length Whole(Length length) => Mm(Math.Round(length.Millimeters, MidpointRounding.AwayFromZero));
 
@@ -459,13 +459,17 @@ internal sealed class BoardSheet(Answers answers)
         Head("MOVEMENT: what a board does over the year");
         foreach ((string when, MoistureBalance air) in new[] { ("fitted", answers.Fitted), ("driest", answers.Driest), ("wettest", answers.Wettest) })
         {
-            Row(when, $"in air of {Plain(air.Temperature.DegreesCelsius, 1)} C and {Plain(air.RelativeHumidity, 1)}% humidity the wood comes to {Plain(air.MoistureContent, 1)}% moisture");
+            Row(when, $"in air of {Plain(air.Temperature.DegreesCelsius, 1)} C and {Plain(air.RelativeHumidity.Percent, 1)}% humidity the wood comes to {Plain(air.MoistureContent, 1)}% moisture");
         }
 
         Row("board", $"swells by {Fine(moves.Swelling)} to the wet end, shrinks by {Fine(moves.Shrinkage)} to the dry end");
         Row("joint", $"{Fine(moves.GapToLeave)} asked, {Fine(answers.Board.Gap)} left: {Fine(moves.GapWhenWet)} when wet, {Fine(moves.GapWhenDry)} when dry, with {Fine(moves.StillCoveredWhenDry ?? default)} of the tongue of {Fine(answers.Board.Hidden)} still covered");
         Row("fit", $"{(moves.DriestFitting is { } driest ? $"no drier than {Plain(driest, 1)}%, or the joints close" : "however dry the boards are, the joints stay open")}; {(moves.WettestFitting is { } wettest ? $"no wetter than {Plain(wettest, 1)}%, or the tongues come out" : "however wet, the tongues stay covered")}");
     }
+
+    private static string Bevel(string edge, Angle bevel) => bevel.Degrees == 0
+        ? string.Empty
+        : $", bevel {edge} {Plain(Math.Abs(bevel.Degrees), 1)} deg, {(bevel.Degrees > 0 ? "back" : "face")} wider";
 
     private void PrintCourses()
     {
@@ -475,7 +479,7 @@ internal sealed class BoardSheet(Answers answers)
         {
             BoardCourse course = _courses.Courses[i];
             string cut = course.IsWhole ? "whole" : "rip " + (course.IsCutBelow && course.IsCutAbove ? "both edges" : course.IsCutBelow ? "lower edge" : "upper edge");
-            string bevel = course.BevelBelow.Degrees > 0 ? $", bevel lower {Plain(course.BevelBelow.Degrees, 1)} deg" : course.BevelAbove.Degrees > 0 ? $", bevel upper {Plain(course.BevelAbove.Degrees, 1)} deg" : string.Empty;
+            string bevel = Bevel("lower", course.BevelBelow) + Bevel("upper", course.BevelAbove);
             Line($"  {i + 1,-4} {Pair(course.LowerLine),-17} {Pair(course.UpperLine),-17} {Pair(course.RipWidth),-17} {cut}{bevel}");
             foreach (CoursePiece piece in course.Pieces.Where(piece => piece.GreatestWidth.Millimeters < course.RipWidth.Millimeters))
             {

@@ -347,9 +347,9 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
     private static class Wall
     {
         internal static readonly BoardCover Board = BoardCover.TongueAndGroove(Mm(97), Mm(9), Mm(1));
-        internal static readonly MoistureBalance Fitted = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50);
-        internal static readonly MoistureBalance Driest = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(25), 31);
-        internal static readonly MoistureBalance Wettest = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(15), 71);
+        internal static readonly MoistureBalance Fitted = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), RelativeHumidity.FromPercent(50));
+        internal static readonly MoistureBalance Driest = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(25), RelativeHumidity.FromPercent(31));
+        internal static readonly MoistureBalance Wettest = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(15), RelativeHumidity.FromPercent(71));
         internal static readonly SeasonMovement Movement = BoardMovement.OverSeason(new BoardMovementJob(Board, DimensionalChange.OfWood(WoodSpecies.Named("ponderosa pine")))
         {
             FittingMoisture = Fitted.MoistureContent,
@@ -409,8 +409,8 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
             .. Wall.Courses.Courses.Select(static (course, i) => $"{i + 1} {Pair(course.LowerLine)} {Pair(course.UpperLine)} {Pair(course.RipWidth)} {(course.IsCutBelow ? "rip lower edge" : course.IsCutAbove ? "rip upper edge" : "whole")}"),
             .. Wall.Courses.Courses.SelectMany(static course => course.Pieces.Where(piece => piece.LeastWidth.Millimeters < course.RipWidth.Millimeters)
                 .Select(piece => $"notch u {Pair(piece.FromU)} to {Pair(piece.ToU)}: {Pair(piece.LeastWidth)} stays {(piece.FromV.Millimeters > course.LowerLine.Millimeters ? $"above v {Pair(piece.FromV)}" : $"below v {Pair(piece.ToVAtRear)}")}")),
-            $", bevel upper {Decimal(Wall.Courses.Courses[7].BevelAbove.Degrees, 1)} deg",
-            $", bevel lower {Decimal(Wall.Courses.Courses[8].BevelBelow.Degrees, 1)} deg",
+            $", bevel upper {Decimal(Wall.Courses.Courses[7].BevelAbove.Degrees, 1)} deg, back wider",
+            $", bevel lower {Decimal(Wall.Courses.Courses[8].BevelBelow.Degrees, 1)} deg, back wider",
             .. Wall.Courses.Bands.Select(static band => $"v {Tape(band.FromV.Millimeters)} to {Tape(band.ToV.Millimeters)}: first joint {Tape(band.Offset.Millimeters)} above its foot; no piece under {Tape(band.Guaranteed.Millimeters)} though the set-out be 3 mm off"),
             "boards stop 3 mm short",
             .. Wall.Ends.Courses.Select(static cut => $"{cut.Course} {Decimal(Math.Abs(cut.SawAngle.Degrees), 1)} {(cut.Change is { } change ? Decimal(Math.Abs(change.Degrees), 1) : "-")} below {Pair(cut.LengthAtLowerLine)} {Pair(cut.LengthAtUpperLine)} {Fine(cut.GapLeft)}"),

@@ -16,7 +16,7 @@ public sealed class SurveyToSawTests
         #region example: survey to saw
         // The board: what it covers, and what the year does to it.
         BoardCover board = BoardCover.TongueAndGroove(Mm(97), Mm(9), Mm(1));
-        double fitted = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), 50).MoistureContent;
+        double fitted = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), RelativeHumidity.FromPercent(50)).MoistureContent;
         DimensionalChangeCoefficient pine = DimensionalChange.OfWood(WoodSpecies.Named("ponderosa pine"));
         SeasonMovement year = BoardMovement.OverSeason(new BoardMovementJob(board, pine) { FittingMoisture = fitted });
 
