@@ -13,7 +13,7 @@ public sealed class SurveyToSawTests
     [Fact]
     public void The_page_shows_this_code_and_its_figures_are_right()
     {
-        #region example: survey to saw
+        #region page: survey to saw
         // The board: what it covers, and what the year does to it.
         BoardCover board = BoardCover.TongueAndGroove(Mm(97), Mm(9), Mm(1));
         double fitted = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(20), RelativeHumidity.FromPercent(50)).MoistureContent;
@@ -40,7 +40,7 @@ public sealed class SurveyToSawTests
         string[] blocks = Repository.Read("docs", "survey-to-saw.md").Split("```");
         string code = Assert.Single(blocks, static block => block.StartsWith("csharp\n", StringComparison.Ordinal));
         Assert.Equal(Lines(code["csharp\n".Length..].Split('\n')), Lines(Repository.Read("tests", "FinishKit.Tests", "Examples", "SurveyToSawTests.cs").Split('\n')
-            .SkipWhile(static line => !line.Contains("#region example: survey to saw", StringComparison.Ordinal)).Skip(1).TakeWhile(static line => line.Trim() != "#endregion")));
+            .SkipWhile(static line => !line.Contains("#region page: survey to saw", StringComparison.Ordinal)).Skip(1).TakeWhile(static line => line.Trim() != "#endregion")));
 
         // Worked by hand: face 97 - 9 = 88, closes by 88 x 0.00216 x (16 - 9.271) = 1.279; girths sqrt(200² + 7²) etc. = 994; 642/89 = 7.2 and 352/89 = 4.0, with both ends cut 8 and 5 courses.
         Assert.Equal(1.279, year.GapToLeave.Millimeters, 0.002);
