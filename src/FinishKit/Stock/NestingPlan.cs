@@ -84,7 +84,7 @@ public sealed class SheetCut
     /// <summary>Whether it takes an edge off the sheet as bought.</summary>
     public bool IsTrim { get; }
 
-    /// <summary>From the edge of the sheet as bought, square to the cut, to the side of the cut that is nearer to that edge.</summary>
+    /// <summary>From the edge of the sheet as bought, square to the cut, to the side of the cut that is nearer to that edge. Where less than a kerf comes off, to the edge of what is being cut.</summary>
     public Length Position { get; }
 
     /// <summary>From the sheet's corner, along the cut, to where it starts.</summary>

@@ -10,13 +10,28 @@ namespace FinishKit;
 /// </summary>
 internal static class SheetBounds
 {
-    private const double Scale = 1e12;
+    private const double FinestScale = 1e12;
+
+    /// <summary>What so many pieces are worth on as many sheets stays below this, and so does every sum.</summary>
+    private const double MostValue = 8e18;
     private const int MostSmall = 200;
     private const int MostKept = 12;
 
     /// <summary>The strongest values tried, that of the area among them.</summary>
     internal static List<PartValues> Values(SheetKinds kinds, SheetSizes sizes, CuttingEffort effort)
     {
+        double scale = Math.Min(FinestScale, Math.Floor(MostValue / ((double)kinds.Pieces * kinds.Pieces * sizes.Count)));
+
+        // A sheet on which no piece goes holds nothing, whatever its area.
+        bool[] holds = new bool[sizes.Count];
+        for (int size = 0; size < holds.Length; size++)
+        {
+            for (int kind = 0; kind < kinds.Kinds && !holds[size]; kind++)
+            {
+                holds[size] = kinds.Goes(kind, sizes.Width[size], sizes.Height[size]);
+            }
+        }
+
         List<(PartValues Proof, double Cost)> kept = [];
         HashSet<(long, long)> tried = [];
         long wide = 0, high = 0;
@@ -89,12 +104,12 @@ internal static class SheetBounds
             double rate = double.PositiveInfinity;
             for (int size = 0; size < sizes.Count; size++)
             {
-                double most = sizes.Width[size] <= width && sizes.Height[size] <= height ? 1 : needed;
+                double most = !holds[size] ? 0 : sizes.Width[size] <= width && sizes.Height[size] <= height ? 1 : needed;
                 if (sizes.Price[size] == 0)
                 {
                     needed -= Math.Min(needed, most * sizes.Limit[size]);
                 }
-                else
+                else if (holds[size])
                 {
                     rate = Math.Min(rate, sizes.Price[size] / most);
                 }
@@ -111,14 +126,14 @@ internal static class SheetBounds
             {
                 // Rounded down, one step more than rounding can be wrong.
                 double value = isArea ? kinds.Area[kind] / ((double)width * height) : Least(kinds, kind, width, height, f[0], g[0]);
-                values[kind] = Math.Max(0, (long)Math.Floor(value * Scale) - 1);
+                values[kind] = Math.Max(0, (long)Math.Floor(value * scale) - 1);
                 needed += values[kind] * kinds.Count[kind];
             }
 
             for (int size = 0; size < most.Length; size++)
             {
                 bool goesIn = sizes.Width[size] <= width && sizes.Height[size] <= height;
-                most[size] = isArea ? (long)Math.Ceiling((double)sizes.Width[size] * sizes.Height[size] / ((double)width * height) * Scale) + 1 : goesIn ? (long)Scale : needed;
+                most[size] = !holds[size] ? 0 : isArea ? (long)Math.Ceiling((double)sizes.Width[size] * sizes.Height[size] / ((double)width * height) * scale) + 1 : goesIn ? (long)scale : needed;
             }
 
             return new PartValues(values, most, needed);

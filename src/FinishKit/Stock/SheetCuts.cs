@@ -56,94 +56,127 @@ internal sealed class SheetCuts
 
     private void Add(bool isAlong, long position, long from, long to, long size, bool isTrim = false) => Cuts.Add(new SheetCut(Cuts.Count + 1, isAlong, isTrim, position, from, to, size));
 
-    private void Part(in SheetRegion region, List<SheetRegion> pieces)
+    /// <summary>Cuts until every piece is out; a list of what is still to be cut, so that a sheet of thousands of pieces is no deep recursion.</summary>
+    private void Part(in SheetRegion whole, List<SheetRegion> all)
     {
-        if (pieces.Count == 0)
+        Stack<(SheetRegion Region, List<SheetRegion> Pieces)> open = new();
+        open.Push((whole, all));
+        while (open.Count > 0)
         {
-            if (region.Length > _kerf && region.Width > _kerf)
+            (SheetRegion region, List<SheetRegion> pieces) = open.Pop();
+            if (pieces.Count == 0)
             {
-                Left.Add(new SheetRegion(region.Left, region.Bottom, region.Right - _kerf, region.Top - _kerf));
+                if (region.Length > _kerf && region.Width > _kerf)
+                {
+                    Left.Add(new SheetRegion(region.Left, region.Bottom, region.Right - _kerf, region.Top - _kerf));
+                }
+
+                continue;
             }
 
-            return;
-        }
+            long right = 0, top = 0;
+            foreach (SheetRegion piece in pieces)
+            {
+                (right, top) = (Math.Max(right, piece.Right), Math.Max(top, piece.Top));
+            }
 
-        long right = 0, top = 0;
-        foreach (SheetRegion piece in pieces)
-        {
-            (right, top) = (Math.Max(right, piece.Right), Math.Max(top, piece.Top));
-        }
+            // What no piece lies on comes off whole, the larger first.
+            long beside = region.Right - right, above = region.Top - top;
+            if (beside > 0 || above > 0)
+            {
+                bool isAlong = (double)above * region.Length >= (double)beside * region.Width;
+                Cut(open, region, isAlong, [(isAlong ? top : right, pieces)]);
+                continue;
+            }
 
-        // What no piece lies on comes off whole, the larger first.
-        long beside = region.Right - right, above = region.Top - top;
-        if (beside > 0 || above > 0)
-        {
-            bool isAlong = (double)above * region.Length >= (double)beside * region.Width;
-            Cut(region, pieces, isAlong, isAlong ? top : right);
-            return;
-        }
+            if (pieces.Count == 1 && pieces[0].Left == region.Left && pieces[0].Bottom == region.Bottom)
+            {
+                continue;
+            }
 
-        if (pieces.Count == 1 && pieces[0].Left == region.Left && pieces[0].Bottom == region.Bottom)
-        {
-            return;
-        }
+            // The longer cuts first where there are any: they leave less to hold.
+            bool longer = region.Length >= region.Width;
+            List<(long End, List<SheetRegion> Pieces)> strips = Strips(region, pieces, longer);
+            if (strips.Count == 0)
+            {
+                longer = !longer;
+                strips = Strips(region, pieces, longer);
+            }
 
-        // The longer cut first where there is one: it leaves less to hold.
-        bool longer = region.Length >= region.Width;
-        if (Place(region, pieces, longer) is { } first)
-        {
-            Cut(region, pieces, longer, first);
-        }
-        else if (Place(region, pieces, !longer) is { } other)
-        {
-            Cut(region, pieces, !longer, other);
-        }
-        else
-        {
-            throw new InvalidOperationException("A sawn sheet cannot be sawn.");
+            if (strips.Count == 0)
+            {
+                throw new InvalidOperationException("A sawn sheet cannot be sawn.");
+            }
+
+            Cut(open, region, longer, strips);
         }
     }
 
-    /// <summary>The first line across the region that goes through no piece.</summary>
-    private static long? Place(in SheetRegion region, List<SheetRegion> pieces, bool isAlong)
+    /// <summary>What lies between the lines across the region that go through no piece, each with where it ends; none where there is no such line.</summary>
+    private static List<(long End, List<SheetRegion> Pieces)> Strips(in SheetRegion region, List<SheetRegion> pieces, bool isAlong)
     {
-        List<(long Start, long End)> spans = pieces.ConvertAll(piece => isAlong ? (piece.Bottom, piece.Top) : (piece.Left, piece.Right));
-        spans.Sort();
-        long reach = isAlong ? region.Bottom : region.Left, end = isAlong ? region.Top : region.Right;
-
-        // A region may begin with wood that no piece lies on.
-        if (spans[0].Start > reach)
+        List<SheetRegion> sorted = [.. pieces];
+        sorted.Sort((one, other) => isAlong ? Order(one.Bottom, other.Bottom, one.Left, other.Left) : Order(one.Left, other.Left, one.Bottom, other.Bottom));
+        List<(long End, List<SheetRegion> Pieces)> strips = [];
+        List<SheetRegion> strip = [];
+        long reach = isAlong ? region.Bottom : region.Left;
+        foreach (SheetRegion piece in sorted)
         {
-            return spans[0].Start;
-        }
-
-        foreach ((long start, long stop) in spans)
-        {
-            if (start >= reach && reach > (isAlong ? region.Bottom : region.Left))
+            long start = isAlong ? piece.Bottom : piece.Left;
+            if (start >= reach && strip.Count > 0)
             {
-                return reach;
+                strips.Add((reach, strip));
+                strip = [];
             }
 
-            reach = Math.Max(reach, stop);
+            // Wood that no piece lies on.
+            if (start > reach)
+            {
+                strips.Add((start, []));
+            }
+
+            strip.Add(piece);
+            reach = Math.Max(reach, isAlong ? piece.Top : piece.Right);
         }
 
-        return reach < end ? reach : null;
+        // The last ends where the region does.
+        strips.Add((reach, strip));
+        return strips.Count == 1 ? [] : strips;
+
+        static int Order(long one, long other, long thenOne, long thenOther) => one != other ? one.CompareTo(other) : thenOne.CompareTo(thenOther);
     }
 
-    /// <summary>The saw takes the kerf before the given place; what lies before it is kept, what lies beyond is cut on.</summary>
-    private void Cut(in SheetRegion region, List<SheetRegion> pieces, bool isAlong, long place)
+    /// <summary>The saw takes the kerf before the end of each strip, one after the other; then the strips are cut on.</summary>
+    private void Cut(Stack<(SheetRegion Region, List<SheetRegion> Pieces)> open, in SheetRegion region, bool isAlong, List<(long End, List<SheetRegion> Pieces)> strips)
     {
-        long start = isAlong ? region.Bottom : region.Left;
+        long start = isAlong ? region.Bottom : region.Left, end = isAlong ? region.Top : region.Right;
         long from = isAlong ? region.Left : region.Bottom, to = (isAlong ? region.Right : region.Top) - _kerf;
-        Add(isAlong, place - _kerf, from, to, place - _kerf - start);
-        List<SheetRegion> near = [], far = [];
-        foreach (SheetRegion piece in pieces)
+        List<(SheetRegion, List<SheetRegion>)> cut = [];
+        foreach ((long stop, List<SheetRegion> pieces) in strips)
         {
-            ((isAlong ? piece.Top : piece.Right) <= place ? near : far).Add(piece);
+            if (stop < end)
+            {
+                // Less than a kerf of wood before a piece: the saw takes all of it.
+                long position = Math.Max(start, stop - _kerf);
+                Add(isAlong, position, from, to, position - start);
+            }
+
+            cut.Add((Between(region, start, stop, isAlong), pieces));
+            start = stop;
         }
 
-        Part(isAlong ? new SheetRegion(region.Left, region.Bottom, region.Right, place) : new SheetRegion(region.Left, region.Bottom, place, region.Top), near);
-        Part(isAlong ? new SheetRegion(region.Left, place, region.Right, region.Top) : new SheetRegion(place, region.Bottom, region.Right, region.Top), far);
+        if (start < end)
+        {
+            cut.Add((Between(region, start, end, isAlong), []));
+        }
+
+        for (int i = cut.Count - 1; i >= 0; i--)
+        {
+            open.Push(cut[i]);
+        }
+
+        static SheetRegion Between(in SheetRegion whole, long first, long last, bool along) =>
+            along ? new SheetRegion(whole.Left, first, whole.Right, last) : new SheetRegion(first, whole.Bottom, last, whole.Top);
     }
 }
 

@@ -25,9 +25,13 @@ internal sealed class SheetFilling
     internal SheetFilling(SheetKinds kinds, int pieces)
     {
         _kinds = kinds;
+        TurnFirst = new bool[kinds.Kinds];
         _x = new long[(2 * pieces) + 4];
         _y = new long[(2 * pieces) + 4];
     }
+
+    /// <summary>Kinds that are tried turned first.</summary>
+    internal bool[] TurnFirst { get; set; }
 
     /// <summary>Rectangles looked at.</summary>
     internal long Steps { get; private set; }
@@ -55,7 +59,7 @@ internal sealed class SheetFilling
             int best = -1;
             bool turned = false;
             long bestScore = -1;
-            Steps += order.Length;
+            Steps += order.Length + (_count / 8);
             foreach (int kind in order)
             {
                 if (pool[kind] == 0)
@@ -65,7 +69,8 @@ internal sealed class SheetFilling
 
                 for (int turn = 0; turn < (_kinds.Turns[kind] ? 2 : 1); turn++)
                 {
-                    long w = turn == 0 ? _kinds.Width[kind] : _kinds.Height[kind], h = turn == 0 ? _kinds.Height[kind] : _kinds.Width[kind];
+                    bool isTurned = (turn == 1) != TurnFirst[kind];
+                    long w = isTurned ? _kinds.Height[kind] : _kinds.Width[kind], h = isTurned ? _kinds.Width[kind] : _kinds.Height[kind];
                     if (w > gap || h > room)
                     {
                         continue;
@@ -79,7 +84,7 @@ internal sealed class SheetFilling
                     };
                     if (score > bestScore)
                     {
-                        (best, turned, bestScore) = (kind, turn == 1, score);
+                        (best, turned, bestScore) = (kind, isTurned, score);
                     }
                 }
 

@@ -9,7 +9,10 @@ internal sealed class SheetSawing
     private readonly SheetKinds _kinds;
     private readonly List<(long X, long Y, long W, long H)> _free = [];
 
-    internal SheetSawing(SheetKinds kinds) => _kinds = kinds;
+    internal SheetSawing(SheetKinds kinds) => (_kinds, TurnFirst) = (kinds, new bool[kinds.Kinds]);
+
+    /// <summary>Kinds that are tried turned first.</summary>
+    internal bool[] TurnFirst { get; set; }
 
     internal const int Styles = 24;
 
@@ -59,13 +62,14 @@ internal sealed class SheetSawing
 
                 for (int turn = 0; turn < (_kinds.Turns[kind] ? 2 : 1); turn++)
                 {
-                    long pw = turn == 0 ? _kinds.Width[kind] : _kinds.Height[kind], ph = turn == 0 ? _kinds.Height[kind] : _kinds.Width[kind];
+                    bool isTurned = (turn == 1) != TurnFirst[kind];
+                    long pw = isTurned ? _kinds.Height[kind] : _kinds.Width[kind], ph = isTurned ? _kinds.Width[kind] : _kinds.Height[kind];
                     if (pw <= w && ph <= h)
                     {
                         long score = fit == 0 ? (pw == w ? 1 : 0) + (ph == h ? 1 : 0) : split % 2 == 0 ? ph : pw;
                         if (score > bestScore)
                         {
-                            (best, turned, bestScore) = (kind, turn == 1, score);
+                            (best, turned, bestScore) = (kind, isTurned, score);
                         }
                     }
                 }
@@ -91,7 +95,8 @@ internal sealed class SheetSawing
         Steps += _free.Count;
         for (int turn = 0; turn < (_kinds.Turns[kind] ? 2 : 1); turn++)
         {
-            long pw = turn == 0 ? _kinds.Width[kind] : _kinds.Height[kind], ph = turn == 0 ? _kinds.Height[kind] : _kinds.Width[kind];
+            bool isTurned = (turn == 1) != TurnFirst[kind];
+            long pw = isTurned ? _kinds.Height[kind] : _kinds.Width[kind], ph = isTurned ? _kinds.Width[kind] : _kinds.Height[kind];
             for (int i = 0; i < _free.Count; i++)
             {
                 (long _, long _, long w, long h) = _free[i];
@@ -105,7 +110,7 @@ internal sealed class SheetSawing
                 bool better = fit == 0 ? score < bestScore || (score == bestScore && area < bestArea) : area < bestArea || (area == bestArea && score < bestScore);
                 if (better)
                 {
-                    (best, turned, bestScore, bestArea) = (i, turn == 1, score, area);
+                    (best, turned, bestScore, bestArea) = (i, isTurned, score, area);
                 }
             }
         }

@@ -15,6 +15,9 @@ internal sealed class SheetSearch
 
     private const int Tries = 10;
 
+    /// <summary>What the first plan may take beyond the effort.</summary>
+    private const long FirstPlan = 50_000_000;
+
     private readonly SheetKinds _kinds;
     private readonly SheetSizes _sizes;
     private readonly bool _sawn;
@@ -23,8 +26,10 @@ internal sealed class SheetSearch
     private readonly SheetSawing _sawing;
     private readonly int[][] _orders;
     private readonly int[] _used, _work, _trial;
+    private readonly bool[] _straight, _turnFirst;
     private readonly int _missing;
-    private readonly long _wide, _high;
+    private bool _prefersOne = true;
+    private readonly long _wide, _high, _end;
     private RepeatableChance _chance = new(0x9E3779B97F4A7C15);
     private long _steps;
 
@@ -35,7 +40,9 @@ internal sealed class SheetSearch
         _sawing = new SheetSawing(kinds);
         _orders = kinds.Orders();
         _missing = sizes.Count;
+        _end = effort.Used + effort.Left + FirstPlan;
         _used = new int[sizes.Count];
+        (_straight, _turnFirst) = (new bool[kinds.Kinds], new bool[kinds.Kinds]);
         (_work, _trial) = (new int[kinds.Kinds], new int[kinds.Kinds]);
         for (int size = 0; size < sizes.Count; size++)
         {
@@ -62,6 +69,7 @@ internal sealed class SheetSearch
             {
                 Array.Copy(_kinds.Count, _work, _work.Length);
                 Array.Clear(_used, 0, _used.Length);
+                _prefersOne = _sizes.Count == 1 || !_prefersOne;
                 List<FilledSheet>? plan = Pack(order, rule, [], Cost, int.MaxValue);
                 if (plan is not null && (Best.Count == 0 || IsBetter(plan, Best)))
                 {
@@ -110,6 +118,7 @@ internal sealed class SheetSearch
         while (failed < 40 && !_effort.IsSpent)
         {
             Array.Copy(pool, _work, pool.Length);
+            Turn(pool);
             FilledSheet again = Fill(Shuffled(_orders[_chance.Below(_orders.Length)], pool), _chance.Below(Rules), isHeight ? width : used - 1, isHeight ? used - 1 : height);
             if (again.Places.Count == sheet.Places.Count)
             {
@@ -189,7 +198,7 @@ internal sealed class SheetSearch
         long cost = 0;
         while (left > 0)
         {
-            if (plan.Count >= mostSheets || cost > most)
+            if (plan.Count >= mostSheets || cost > most || (Best.Count > 0 && _effort.IsSpent))
             {
                 return null;
             }
@@ -198,11 +207,16 @@ internal sealed class SheetSearch
             if (plan.Count < sizes.Count)
             {
                 int size = sizes[plan.Count];
-                sheet = Fill(order, rule, size == _missing ? _wide : _sizes.Width[size], size == _missing ? _high : _sizes.Height[size]);
-                sheet.Size = size;
-                if (sheet.Places.Count == 0)
+
+                // An earlier sheet may have become one of this size: then there may be none left.
+                if (size == _missing || used[size] < _sizes.Limit[size])
                 {
-                    sheet = null;
+                    sheet = Fill(order, rule, size == _missing ? _wide : _sizes.Width[size], size == _missing ? _high : _sizes.Height[size]);
+                    sheet.Size = size;
+                    if (sheet.Places.Count == 0)
+                    {
+                        sheet = null;
+                    }
                 }
             }
 
@@ -220,7 +234,7 @@ internal sealed class SheetSearch
         return cost > most ? null : plan;
     }
 
-    /// <summary>The next sheet, of the size that costs least for the area it holds; of those that hold all the rest the cheapest.</summary>
+    /// <summary>The next sheet, of the size that costs least for the area it holds; of those that hold all the rest the cheapest, every other time.</summary>
     private FilledSheet FillCheapest(int[] order, int rule, int[] used, int left)
     {
         FilledSheet? best = null;
@@ -241,6 +255,12 @@ internal sealed class SheetSearch
                 continue;
             }
 
+            // Long past the effort, before there is a first plan: any sheet will do.
+            if (best is not null && _effort.Used > _end)
+            {
+                break;
+            }
+
             Array.Copy(pool, _work, pool.Length);
             FilledSheet sheet = Fill(order, rule, _sizes.Width[size], _sizes.Height[size]);
             sheet.Size = size;
@@ -252,8 +272,8 @@ internal sealed class SheetSearch
             bool holdsAll = sheet.Places.Count == left;
 
             // Of what costs nothing the sheet that is filled best.
-            double rate = _sizes.Price[size] == 0 ? -sheet.Area / ((double)_sizes.Width[size] * _sizes.Height[size]) : holdsAll ? _sizes.Price[size] : _sizes.Price[size] / sheet.Area;
-            if (best is null || (holdsAll && !bestHoldsAll) || (holdsAll == bestHoldsAll && rate < bestRate))
+            double rate = _sizes.Price[size] == 0 ? -sheet.Area / ((double)_sizes.Width[size] * _sizes.Height[size]) : holdsAll && _prefersOne ? _sizes.Price[size] : _sizes.Price[size] / sheet.Area;
+            if (best is null || (_prefersOne && holdsAll && !bestHoldsAll) || ((!_prefersOne || holdsAll == bestHoldsAll) && rate < bestRate))
             {
                 (best, bestHoldsAll, bestRate) = (sheet, holdsAll, rate);
                 if (open > 1)
@@ -293,6 +313,8 @@ internal sealed class SheetSearch
                 }
             }
 
+            // What is looked at beside the filling itself.
+            _effort.Spend((plan.Count + (4 * _kinds.Kinds)) / 16);
             List<int> chosen = Choose(plan);
             List<FilledSheet> old = chosen.ConvertAll(i => plan[i]);
             int[] pool = PoolOf(old);
@@ -310,6 +332,8 @@ internal sealed class SheetSearch
             for (int t = 0; t < Tries; t++)
             {
                 Array.Copy(pool, _work, pool.Length);
+                Turn(pool);
+                _prefersOne = _chance.Below(2) == 0;
                 List<int> sizes = old.ConvertAll(static sheet => sheet.Size);
                 Shuffle(sizes);
                 if (_sizes.Count > 1 && _chance.Below(3) == 0)
@@ -350,6 +374,23 @@ internal sealed class SheetSearch
                 Best = [.. plan];
             }
         }
+    }
+
+    /// <summary>Every other time some kinds are tried turned first: pieces that go both ways would never be laid turned else.</summary>
+    private void Turn(int[] pool)
+    {
+        bool[] turnFirst = _straight;
+        if (_chance.Below(2) == 0)
+        {
+            turnFirst = _turnFirst;
+            int most = 1 + _chance.Below(2);
+            for (int kind = 0; kind < pool.Length; kind++)
+            {
+                turnFirst[kind] = _kinds.Turns[kind] && pool[kind] > 0 && _chance.Below(2) < most;
+            }
+        }
+
+        (_filling.TurnFirst, _sawing.TurnFirst) = (turnFirst, turnFirst);
     }
 
     /// <summary>Two or three sheets, the emptiest often among them; one alone may go on a cheaper one.</summary>

@@ -112,7 +112,6 @@ internal sealed class SheetStrip
         }
     }
 
-
     private FilledSheet Fill(int[] order, int rule, long height)
     {
         int[] pool = (int[])_kinds.Count.Clone();
@@ -139,7 +138,9 @@ internal sealed class SheetStrip
         long longest = 0;
         for (int kind = 0; kind < _kinds.Kinds; kind++)
         {
-            longest = Math.Max(longest, _kinds.Turns[kind] && _kinds.Height[kind] <= _width ? Math.Min(_kinds.Width[kind], _kinds.Height[kind]) : _kinds.Height[kind]);
+            long straight = _kinds.Width[kind] <= _width ? _kinds.Height[kind] : long.MaxValue;
+            long turned = _kinds.Turns[kind] && _kinds.Height[kind] <= _width ? _kinds.Width[kind] : long.MaxValue;
+            longest = Math.Max(longest, Math.Min(straight, turned));
         }
 
         return Math.Max(longest, (long)Math.Ceiling(SheetBounds.LeastLength(_kinds, _width) - 1e-6));

@@ -187,6 +187,12 @@ internal static class BadInputRules
         Taken("EdgeCurve.OnArc(*", "rise", "default|-1", "straight; bowed to the other side"),
         Taken("EndCuts.Schedule(*", "job", "Datum default|Datum -1", "offsets may count from any line, also from one between the ends of the boards"),
         Taken("EndCuts.Schedule(*", "job", "ScribeTolerance default|HiddenWidth default", "whatever is left is scribed; square-edged boards"),
+        // Nesting on sheets, and rolls
+        Taken("new NestingJob(*|new SheetPart(*|new StockSheet(*|new SheetOffcut(*|new RollJob(*|new RollPart(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("SheetNesting.Nest(*", "job", "Parts [0] Name empty|Offcuts empty|Trim default|Kerf default", "a name without words; none on hand; sheets with good edges; a knife"),
+        Taken("SheetNesting.Nest(*", "job", "Stock [0] Price 0", "bought already"),
+        Taken("SheetNesting.Nest(*", "job", "Stock [0] Available 0|Parts 1001 items|Effort 10^9", "none of a kind to be had; many parts and a long search are allowed"),
+        Taken("RollCutting.Cut(*", "job", "Parts [0] Name empty|Selvedge default|Between default|Effort 10^9", "a name without words; all of the width is cloth; shears take nothing; a long search is allowed"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
         // Movement
         Taken("DimensionalChange.FromShrinkage(*", "shrinkage|takenAt", "0", "wood that does not move; the ovendry size"),

@@ -45,6 +45,8 @@ public sealed class BadInputTable
 
         // Shape of the shell
         ["ProfileBreaks.Find(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)"] = "ProfileBreaks.Check(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)",
+        ["SheetNesting.Nest(NestingJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "SheetNesting.Check(NestingJob job)",
+        ["RollCutting.Cut(RollJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "RollCutting.Check(RollJob job)",
         ["EndCuts.Schedule(EndCutJob job)"] = "EndCuts.Check(EndCutJob job)",
     };
 

@@ -25,6 +25,7 @@ internal static class GoodValues
     private static readonly MeasuredEdge s_edge = EdgeCurve.Through([new(Mm(10), Mm(20)), new(Mm(300), Mm(40)), new(Mm(700), Mm(41)), new(Mm(1000), Mm(20))]);
     private static readonly SlatRun s_slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
 
+    private static readonly NestingJob s_nesting = new([new SheetPart(Mm(1200), Mm(600), 3, mayTurn: false), new SheetPart(Mm(640), Mm(250), 2, mayTurn: true)], [new StockSheet(Mm(2440), Mm(1220), 38.50m)], SheetCutting.Sawn) { Offcuts = [new SheetOffcut(Mm(900), Mm(700))] };
     private static readonly JointJob s_joints = new([new JointRun(2, Mm(10), Mm(3600)) { Name = "a course" }, new JointRun(3, Mm(10), Mm(3600))], [Mm(600), Mm(1200), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(1300))] };
 
     private static readonly Dictionary<Type, Func<object>> s_byType = new()
@@ -187,6 +188,19 @@ internal static class GoodValues
         // Edges and end cuts
         [typeof(MeasuredEdge)] = static () => s_edge,
         [typeof(EndCutJob)] = static () => new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300)) { ScribeTolerance = Mm(0.4), HiddenWidth = Mm(6) },
+        // Nesting on sheets, and rolls
+        [typeof(SheetPart)] = static () => new SheetPart(Mm(1200), Mm(600), 3, mayTurn: true) { Name = "upper wall" },
+        [typeof(StockSheet)] = static () => new StockSheet(Mm(2440), Mm(1220), 38.50m) { Available = 20 },
+        [typeof(SheetOffcut)] = static () => new SheetOffcut(Mm(900), Mm(700)) { Count = 2 },
+        [typeof(IReadOnlyList<SheetPart>)] = static () => new[] { new SheetPart(Mm(1200), Mm(600), 3, mayTurn: false), new SheetPart(Mm(640), Mm(250), 2, mayTurn: true) },
+        [typeof(IReadOnlyList<StockSheet>)] = static () => new[] { new StockSheet(Mm(2440), Mm(1220), 38.50m), new StockSheet(Mm(3050), Mm(1525), 61m) },
+        [typeof(IReadOnlyList<SheetOffcut>)] = static () => new[] { new SheetOffcut(Mm(900), Mm(700)) },
+        [typeof(NestingJob)] = static () => s_nesting,
+        [typeof(NestingPlan)] = static () => SheetNesting.Nest(s_nesting),
+        [typeof(RollPart)] = static () => new RollPart(Mm(1100), Mm(900), 2, mayTurn: false) { Name = "upper wall" },
+        [typeof(IReadOnlyList<RollPart>)] = static () => new[] { new RollPart(Mm(1100), Mm(900), 2, mayTurn: false), new RollPart(Mm(700), Mm(480), 3, mayTurn: true) },
+        [typeof(RollJob)] = static () => new RollJob([new RollPart(Mm(1100), Mm(900), 2, mayTurn: false)], Mm(1400)) { Selvedge = Mm(10), Between = Mm(5), SoldBy = Mm(100) },
+        [typeof(RollPlan)] = static () => RollCutting.Cut(new RollJob([new RollPart(Mm(1100), Mm(900), 2, mayTurn: false)], Mm(1400))),
         [typeof(EndCutSchedule)] = static () => EndCuts.Schedule(new EndCutJob(s_edge, [Mm(100), Mm(189), Mm(278), Mm(367)], Mm(3300))),
         // Movement
         [typeof(DimensionalChangeCoefficient)] = static () => DimensionalChange.FromShrinkage(7.5),

@@ -214,6 +214,20 @@ internal static class Samples
         yield return ("cut boards that are too short", BoardCutting.Cut(cut with { Stock = [new StockBoard(Mm(1000), 0m)], Offcuts = null, EndTrim = Mm(0.5) }));
         BoardPart[] tight = [new BoardPart(Mm(1204.5), 1234), new BoardPart(Mm(803), 1), .. Enumerable.Range(0, 700).Select(static i => new BoardPart(Mm(400.5 + i), 1))];
         yield return ("cut boards without proof", BoardCutting.Cut(cut with { Parts = tight, Effort = 1000 }));
+        // Nesting on sheets, and rolls
+        NestingJob nested = new([new SheetPart(Mm(1200.5), Mm(600), 5, mayTurn: false) { Name = "upper wall" }, new SheetPart(Mm(350), Mm(1100.25), 3, mayTurn: true) { Area = UnitsNet.Area.FromSquareMillimeters(345678.5) }], [new StockSheet(Mm(2440), Mm(1220), 38.5m), new StockSheet(Mm(3050), Mm(1525.5), 1234.5m) { Available = 9 }], SheetCutting.Sawn) { Offcuts = [new SheetOffcut(Mm(1234.5), Mm(700))], Effort = 100_000 };
+        yield return ("nested sheets", SheetNesting.Nest(nested));
+        yield return ("nested sheets, routed", SheetNesting.Nest(nested with { Cutting = SheetCutting.Routed, Kerf = Mm(6.5) }));
+        yield return ("nested sheets that are too few", SheetNesting.Nest(nested with { Stock = [new StockSheet(Mm(2440), Mm(1220), 38.5m) { Available = 1 }], Kerf = Mm(0) }));
+        yield return ("nested sheets that are too small", SheetNesting.Nest(nested with { Stock = [new StockSheet(Mm(1000.5), Mm(500), 0m)], Offcuts = null, Trim = Mm(0.5) }));
+        yield return ("nested turned pieces", SheetNesting.Nest(nested with { Parts = [new SheetPart(Mm(350.5), Mm(2000), 2, mayTurn: true)] }));
+        SheetPart[] nestedTight = [.. Enumerable.Range(0, 60).Select(static i => new SheetPart(Mm(500.5 + (7 * i)), Mm(400.25 + (5 * i)), 3, mayTurn: true))];
+        yield return ("nested sheets without proof", SheetNesting.Nest(nested with { Parts = nestedTight, Effort = 1000 }));
+        RollJob rolled = new([new RollPart(Mm(1100.5), Mm(900), 2, mayTurn: false), new RollPart(Mm(700), Mm(480.25), 3, mayTurn: true) { Name = "a door" }], Mm(1400.5)) { Effort = 10_000 };
+        yield return ("a roll", RollCutting.Cut(rolled));
+        yield return ("a roll sold by the metre", RollCutting.Cut(rolled with { Selvedge = Mm(10.5), Between = Mm(5), SoldBy = Mm(1000) }));
+        yield return ("a roll with turned pieces", RollCutting.Cut(rolled with { Parts = [new RollPart(Mm(300.5), Mm(1500), 2, mayTurn: true)] }));
+        yield return ("a roll without proof", RollCutting.Cut(rolled with { Parts = [.. Enumerable.Range(0, 40).Select(static i => new RollPart(Mm(300.5 + (7 * i)), Mm(400.25 + (5 * i)), 2, mayTurn: true))], Effort = 1000 }));
         SlatRun slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };
         SlatRun[] runs =
         [
