@@ -95,4 +95,8 @@ internal static class Sources
     internal static readonly Source Packers = Source.Derived("geometry-packers", "Line or plane that touches points from one side", "the sum and the greatest of the packings are convex and made of flat pieces in the tilt, so each is least at a corner between pieces: a tilt along two pairs of points (one pair for a line)");
 
     internal static readonly Source CompoundCut = Source.Derived("geometry-compound-cut", "Cut of two leaning pieces that meet", "the cut lies in the plane that halves the angle between the faces; its normal, taken along the piece, across it and out of its face, gives both angles; a piece in a corner and the side of a hopper are cases of it");
+
+    internal static readonly Source SheetNesting = Source.Derived("stock-nesting", "Rectangles cut from sheets", "pieces side by side have a kerf between them and none at the edge; a sheet counted with one kerf more each way holds pieces counted with one kerf each way; sheets on which the pieces cannot be worth as much as all of them do not hold them, whatever the pieces' values");
+
+    internal static readonly Source DualFeasible = Source.Published("stock-dual-feasible", "New classes of fast lower bounds for bin packing problems", "Mathematical Programming 91", 2001, "Fekete and Schepers", SourceReading.Memory, "not at hand: a function of lengths is dual feasible where lengths that fit side by side never have more than 1 together; products of two bound what a sheet holds. Each function used is proven in docs/sheet-nesting.md, so no figure rests on memory");
 }

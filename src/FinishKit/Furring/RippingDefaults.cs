@@ -1,12 +1,12 @@
 namespace FinishKit;
 
-/// <summary>What ripping takes when the caller gives nothing, each with its basis.</summary>
+/// <summary>What ripping takes when the caller gives nothing: as any other sawing of sheets.</summary>
 internal static class RippingDefaults
 {
-    internal const double Trim = 5;
-    internal const double Kerf = 2.4;
+    internal const double Trim = NestingDefaults.Trim;
+    internal const double Kerf = NestingDefaults.Kerf;
 
-    internal static readonly Source TrimSource = Source.CommonPractice("default-sheet-trim", "5 mm are trimmed off each edge of a sheet, the kerf included, 3 to 10 mm");
+    internal static readonly Source TrimSource = NestingDefaults.TrimSource;
 
-    internal static readonly Source KerfSource = Source.CommonPractice("default-rip-kerf", "a rip cut takes 2.4 mm, 1.8 to 3.2 mm");
+    internal static readonly Source KerfSource = NestingDefaults.KerfSource;
 }

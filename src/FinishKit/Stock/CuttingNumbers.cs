@@ -154,10 +154,7 @@ internal sealed class CuttingNumbers
                 Door.Number(available, at.Then(".Available").ToString(), s_available, problems);
             }
 
-            if (board.Price < 0 || board.Price > MostPrice || board.Price * PriceSteps != decimal.Truncate(board.Price * PriceSteps))
-            {
-                Door.Report(new InputProblem(at.Then(".Price").ToString(), CuttingPlan.Money(board.Price), "0 to 1,000,000 with at most four decimals", isRange: true), problems);
-            }
+            ReadPrice(board.Price, at, problems);
         }
 
         return shortest;
@@ -183,7 +180,15 @@ internal sealed class CuttingNumbers
         }
     }
 
-    private static bool IsNoList<T>(IReadOnlyList<T> list, string name, int least, int most, string words, List<InputProblem>? problems)
+    internal static void ReadPrice(decimal price, Name at, List<InputProblem>? problems)
+    {
+        if (price < 0 || price > MostPrice || price * PriceSteps != decimal.Truncate(price * PriceSteps))
+        {
+            Door.Report(new InputProblem(at.Then(".Price").ToString(), CuttingPlan.Money(price), "0 to 1,000,000 with at most four decimals", isRange: true), problems);
+        }
+    }
+
+    internal static bool IsNoList<T>(IReadOnlyList<T> list, string name, int least, int most, string words, List<InputProblem>? problems)
     {
         if (Door.IsMissing(list, new Name(name), words, problems))
         {

@@ -163,20 +163,20 @@ public sealed class UncutPart
 }
 
 /// <summary>
-/// A proof that boards do not suffice: a value for each part, and the most value that one board of each kind can hold, whatever is cut
-/// from it. Boards that hold less value than all parts have cannot give them. Anybody can check it without the search: no way of filling
-/// a board, with no more of a part than is asked for, is worth more than is said here.
+/// A proof that boards or sheets do not suffice: a value for each part, and the most value that one board or sheet of each kind can hold,
+/// whatever is cut from it. Those that hold less value than all parts have cannot give them. Anybody can check it without the search: no
+/// way of filling one, with no more of a part than is asked for, is worth more than is said here.
 /// </summary>
-/// <remarks><see cref="BoardCutting.Cut"/> makes them.</remarks>
+/// <remarks><see cref="BoardCutting.Cut"/> and <see cref="SheetNesting.Nest"/> make them.</remarks>
 public sealed class PartValuation
 {
     internal PartValuation(IReadOnlyList<long> values, IReadOnlyList<long> mostOfStock, IReadOnlyList<long> mostOfOffcuts, long needed) =>
         (Values, MostOfStock, MostOfOffcuts, Needed) = ([.. values], [.. mostOfStock], [.. mostOfOffcuts], needed);
 
-    /// <summary>What one piece of each of the job's parts is worth; 0 for one that is too long for every board.</summary>
+    /// <summary>What one piece of each of the job's parts is worth; 0 for one that is too large for every board or sheet.</summary>
     public IReadOnlyList<long> Values { get; }
 
-    /// <summary>The most that one board of each kind can hold, in the job's order.</summary>
+    /// <summary>The most that one board or sheet of each kind can hold, in the job's order.</summary>
     public IReadOnlyList<long> MostOfStock { get; }
 
     /// <summary>The most that one offcut of each kind can hold, in the job's order.</summary>

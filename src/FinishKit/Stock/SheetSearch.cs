@@ -1,0 +1,434 @@
+using System;
+using System.Collections.Generic;
+
+namespace FinishKit;
+
+/// <summary>
+/// All rectangles on sheets that cost as little as can be found, then on as few sheets: first plans sheet by sheet, then again and again
+/// a few sheets emptied and filled anew in a slightly different order, kept where it is no worse. Fuller sheets beside emptier ones count
+/// as better, so that in the end one is empty.
+/// </summary>
+internal sealed class SheetSearch
+{
+    /// <summary>Dearer than any job: stands for a rectangle that there is no sheet for.</summary>
+    private const long Missing = 100_000_000_000_000;
+
+    private const int Tries = 10;
+
+    private readonly SheetKinds _kinds;
+    private readonly SheetSizes _sizes;
+    private readonly bool _sawn;
+    private readonly CuttingEffort _effort;
+    private readonly SheetFilling _filling;
+    private readonly SheetSawing _sawing;
+    private readonly int[][] _orders;
+    private readonly int[] _used, _work, _trial;
+    private readonly int _missing;
+    private readonly long _wide, _high;
+    private RepeatableChance _chance = new(0x9E3779B97F4A7C15);
+    private long _steps;
+
+    internal SheetSearch(SheetKinds kinds, SheetSizes sizes, bool sawn, CuttingEffort effort)
+    {
+        (_kinds, _sizes, _sawn, _effort) = (kinds, sizes, sawn, effort);
+        _filling = new SheetFilling(kinds, kinds.Pieces);
+        _sawing = new SheetSawing(kinds);
+        _orders = kinds.Orders();
+        _missing = sizes.Count;
+        _used = new int[sizes.Count];
+        (_work, _trial) = (new int[kinds.Kinds], new int[kinds.Kinds]);
+        for (int size = 0; size < sizes.Count; size++)
+        {
+            (_wide, _high) = (Math.Max(_wide, sizes.Width[size]), Math.Max(_high, sizes.Height[size]));
+        }
+    }
+
+    /// <summary>The best plan; sheets of a size beyond the last hold what there is no sheet for.</summary>
+    internal List<FilledSheet> Best { get; private set; } = [];
+
+    /// <summary>What the best plan costs, sheets that are missing included.</summary>
+    internal long Cost { get; private set; } = long.MaxValue;
+
+    internal bool IsShort => Best.Exists(sheet => sheet.Size == _missing);
+
+    private int Rules => _sawn ? SheetSawing.Styles : 3;
+
+    /// <summary>Searches until the plan costs no more and has no more sheets than can be, or the effort is spent.</summary>
+    internal void Run(long leastCost, int leastSheets)
+    {
+        foreach (int[] order in _orders)
+        {
+            for (int rule = 0; rule < Rules; rule++)
+            {
+                Array.Copy(_kinds.Count, _work, _work.Length);
+                Array.Clear(_used, 0, _used.Length);
+                List<FilledSheet>? plan = Pack(order, rule, [], Cost, int.MaxValue);
+                if (plan is not null && (Best.Count == 0 || IsBetter(plan, Best)))
+                {
+                    (Best, Cost) = (plan, CostOf(plan));
+                    if (IsDone())
+                    {
+                        return;
+                    }
+                }
+
+                if (_effort.IsSpent)
+                {
+                    return;
+                }
+            }
+        }
+
+        Improve(IsDone, () => _effort.Left / 8, leastCost);
+
+        bool IsDone() => Cost <= leastCost && Best.Count <= leastSheets;
+    }
+
+    /// <summary>The emptiest sheet filled anew, so that what is left of it is one piece as large as can be found.</summary>
+    internal void Gather()
+    {
+        int at = Emptiest(Best);
+        FilledSheet sheet = Best[at];
+        if (sheet.Size == _missing)
+        {
+            return;
+        }
+
+        long width = _sizes.Width[sheet.Size], height = _sizes.Height[sheet.Size];
+        (long across, FilledSheet low) = Squeeze(sheet, width, height, true);
+        (long along, FilledSheet narrow) = Squeeze(sheet, width, height, false);
+        FilledSheet best = (double)(height - across) * width >= (double)(width - along) * height ? low : narrow;
+        Best[at] = best;
+    }
+
+    private (long Used, FilledSheet Sheet) Squeeze(FilledSheet sheet, long width, long height, bool isHeight)
+    {
+        long used = Reach(sheet, isHeight);
+        FilledSheet best = sheet;
+        int[] pool = PoolOf([sheet]);
+        int failed = 0;
+        while (failed < 40 && !_effort.IsSpent)
+        {
+            Array.Copy(pool, _work, pool.Length);
+            FilledSheet again = Fill(Shuffled(_orders[_chance.Below(_orders.Length)], pool), _chance.Below(Rules), isHeight ? width : used - 1, isHeight ? used - 1 : height);
+            if (again.Places.Count == sheet.Places.Count)
+            {
+                again.Size = sheet.Size;
+                (best, used, failed) = (again, Reach(again, isHeight), 0);
+            }
+            else
+            {
+                failed++;
+            }
+        }
+
+        return (used, best);
+    }
+
+    private long Reach(FilledSheet sheet, bool isHeight)
+    {
+        long reach = 0;
+        foreach (SheetPlace place in sheet.Places)
+        {
+            reach = Math.Max(reach, isHeight ? place.Y + _kinds.HeightOf(place) : place.X + _kinds.WidthOf(place));
+        }
+
+        return reach;
+    }
+
+    private bool IsBetter(List<FilledSheet> plan, List<FilledSheet> other)
+    {
+        long cost = CostOf(plan), before = CostOf(other);
+        return cost != before ? cost < before : plan.Count != other.Count ? plan.Count < other.Count : Squares(plan) > Squares(other);
+    }
+
+    private long CostOf(List<FilledSheet> plan)
+    {
+        long cost = 0;
+        foreach (FilledSheet sheet in plan)
+        {
+            cost += PriceOf(sheet.Size);
+        }
+
+        return cost;
+    }
+
+    private long PriceOf(int size) => size == _missing ? Missing : _sizes.Price[size];
+
+    private static double Squares(List<FilledSheet> plan)
+    {
+        double sum = 0;
+        foreach (FilledSheet sheet in plan)
+        {
+            sum += sheet.Area * sheet.Area;
+        }
+
+        return sum;
+    }
+
+    private FilledSheet Fill(int[] order, int rule, long width, long height)
+    {
+        FilledSheet sheet = _sawn ? _sawing.Fill(_work, order, rule, width, height) : _filling.Fill(_work, order, (FillRule)rule, width, height);
+        long steps = _filling.Steps + _sawing.Steps;
+        _effort.Spend(steps - _steps + 1);
+        _steps = steps;
+        return sheet;
+    }
+
+    /// <summary>The pool that is in the work array on sheets; null where that costs more, or takes more of them, than given.</summary>
+    private List<FilledSheet>? Pack(int[] order, int rule, List<int> sizes, long most, int mostSheets)
+    {
+        int left = 0;
+        foreach (int count in _work)
+        {
+            left += count;
+        }
+
+        int[] used = (int[])_used.Clone();
+        List<FilledSheet> plan = [];
+        long cost = 0;
+        while (left > 0)
+        {
+            if (plan.Count >= mostSheets || cost > most)
+            {
+                return null;
+            }
+
+            FilledSheet? sheet = null;
+            if (plan.Count < sizes.Count)
+            {
+                int size = sizes[plan.Count];
+                sheet = Fill(order, rule, size == _missing ? _wide : _sizes.Width[size], size == _missing ? _high : _sizes.Height[size]);
+                sheet.Size = size;
+                if (sheet.Places.Count == 0)
+                {
+                    sheet = null;
+                }
+            }
+
+            sheet ??= FillCheapest(order, rule, used, left);
+            left -= sheet.Places.Count;
+            cost += PriceOf(sheet.Size);
+            if (sheet.Size != _missing)
+            {
+                used[sheet.Size]++;
+            }
+
+            plan.Add(sheet);
+        }
+
+        return cost > most ? null : plan;
+    }
+
+    /// <summary>The next sheet, of the size that costs least for the area it holds; of those that hold all the rest the cheapest.</summary>
+    private FilledSheet FillCheapest(int[] order, int rule, int[] used, int left)
+    {
+        FilledSheet? best = null;
+        bool bestHoldsAll = false;
+        double bestRate = 0;
+        int[]? bestPool = null;
+        int[] pool = (int[])_work.Clone();
+        int open = 0;
+        for (int size = 0; size < _sizes.Count; size++)
+        {
+            open += used[size] < _sizes.Limit[size] ? 1 : 0;
+        }
+
+        for (int size = 0; size < _sizes.Count; size++)
+        {
+            if (used[size] >= _sizes.Limit[size])
+            {
+                continue;
+            }
+
+            Array.Copy(pool, _work, pool.Length);
+            FilledSheet sheet = Fill(order, rule, _sizes.Width[size], _sizes.Height[size]);
+            sheet.Size = size;
+            if (sheet.Places.Count == 0)
+            {
+                continue;
+            }
+
+            bool holdsAll = sheet.Places.Count == left;
+
+            // Of what costs nothing the sheet that is filled best.
+            double rate = _sizes.Price[size] == 0 ? -sheet.Area / ((double)_sizes.Width[size] * _sizes.Height[size]) : holdsAll ? _sizes.Price[size] : _sizes.Price[size] / sheet.Area;
+            if (best is null || (holdsAll && !bestHoldsAll) || (holdsAll == bestHoldsAll && rate < bestRate))
+            {
+                (best, bestHoldsAll, bestRate) = (sheet, holdsAll, rate);
+                if (open > 1)
+                {
+                    bestPool = (int[])_work.Clone();
+                }
+            }
+        }
+
+        if (best is null)
+        {
+            Array.Copy(pool, _work, pool.Length);
+            best = Fill(order, rule, _wide, _high);
+            best.Size = _missing;
+        }
+        else if (bestPool is not null)
+        {
+            Array.Copy(bestPool, _work, bestPool.Length);
+        }
+
+        return best;
+    }
+
+    private void Improve(Func<bool> isDone, Func<long> rest, long leastCost)
+    {
+        List<FilledSheet> plan = [.. Best];
+        long stopAt = -1;
+        while (!_effort.IsSpent)
+        {
+            if (Cost <= leastCost)
+            {
+                // Only fewer sheets or sizes remain to be won: that is worth a part of the effort.
+                stopAt = stopAt < 0 ? _effort.Used + rest() : stopAt;
+                if (_effort.Used >= stopAt)
+                {
+                    return;
+                }
+            }
+
+            List<int> chosen = Choose(plan);
+            List<FilledSheet> old = chosen.ConvertAll(i => plan[i]);
+            int[] pool = PoolOf(old);
+            Array.Clear(_used, 0, _used.Length);
+            for (int i = 0; i < plan.Count; i++)
+            {
+                if (plan[i].Size != _missing && !chosen.Contains(i))
+                {
+                    _used[plan[i].Size]++;
+                }
+            }
+
+            List<FilledSheet>? best = null;
+            long oldCost = CostOf(old);
+            for (int t = 0; t < Tries; t++)
+            {
+                Array.Copy(pool, _work, pool.Length);
+                List<int> sizes = old.ConvertAll(static sheet => sheet.Size);
+                Shuffle(sizes);
+                if (_sizes.Count > 1 && _chance.Below(3) == 0)
+                {
+                    sizes.Clear();
+                }
+
+                List<FilledSheet>? again = Pack(Shuffled(_orders[_chance.Below(_orders.Length)], pool), _chance.Below(Rules), sizes, oldCost, old.Count + (_sizes.Count > 1 ? 1 : 0));
+                if (again is not null && !IsBetter(best ?? old, again))
+                {
+                    best = again;
+                }
+            }
+
+            if (best is null)
+            {
+                continue;
+            }
+
+            chosen.Sort();
+            for (int i = chosen.Count - 1; i >= 0; i--)
+            {
+                plan.RemoveAt(chosen[i]);
+            }
+
+            plan.AddRange(best);
+            long cost = CostOf(plan);
+            if (cost < Cost || (cost == Cost && plan.Count < Best.Count))
+            {
+                (Best, Cost) = ([.. plan], cost);
+                if (isDone())
+                {
+                    return;
+                }
+            }
+            else if (cost == Cost && plan.Count == Best.Count && Squares(plan) > Squares(Best))
+            {
+                Best = [.. plan];
+            }
+        }
+    }
+
+    /// <summary>Two or three sheets, the emptiest often among them; one alone may go on a cheaper one.</summary>
+    private List<int> Choose(List<FilledSheet> plan)
+    {
+        int take = Math.Min(plan.Count, (_sizes.Count > 1 ? 1 : 2) + _chance.Below(2));
+        List<int> chosen = [];
+        while (chosen.Count < take)
+        {
+            int at = chosen.Count == 0 && _chance.Below(2) == 0 ? Emptiest(plan) : _chance.Below(plan.Count);
+            if (!chosen.Contains(at))
+            {
+                chosen.Add(at);
+            }
+        }
+
+        return chosen;
+    }
+
+    private int[] PoolOf(List<FilledSheet> sheets)
+    {
+        int[] pool = new int[_kinds.Kinds];
+        foreach (FilledSheet sheet in sheets)
+        {
+            foreach (SheetPlace place in sheet.Places)
+            {
+                pool[place.Kind]++;
+            }
+        }
+
+        return pool;
+    }
+
+    private static int Emptiest(List<FilledSheet> plan)
+    {
+        int at = 0;
+        for (int i = 1; i < plan.Count; i++)
+        {
+            at = plan[i].Area < plan[at].Area ? i : at;
+        }
+
+        return at;
+    }
+
+    /// <summary>An order roughly like another, of the kinds in the pool.</summary>
+    private int[] Shuffled(int[] order, int[] pool)
+    {
+        int count = 0;
+        foreach (int kind in order)
+        {
+            count += pool[kind] > 0 ? 1 : 0;
+        }
+
+        int[] kinds = new int[count];
+        int at = 0;
+        foreach (int kind in order)
+        {
+            if (pool[kind] > 0)
+            {
+                kinds[at++] = kind;
+            }
+        }
+
+        int swaps = _chance.Below(1 + count);
+        for (int i = 0; i < swaps; i++)
+        {
+            int a = _chance.Below(count), b = _chance.Below(count);
+            (kinds[a], kinds[b]) = (kinds[b], kinds[a]);
+        }
+
+        return kinds;
+    }
+
+    private void Shuffle(List<int> list)
+    {
+        for (int i = list.Count - 1; i > 0; i--)
+        {
+            int other = _chance.Below(i + 1);
+            (list[i], list[other]) = (list[other], list[i]);
+        }
+    }
+}
