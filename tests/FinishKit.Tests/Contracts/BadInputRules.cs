@@ -194,6 +194,17 @@ internal static class BadInputRules
         Taken("BoardMovement.AlongTheGrain(*", "warming", "0|-1", "no warmer, and cooler"),
         Taken("BoardMovement.OverSeason(*", "job", "FittingMoisture 0|DriestMoisture 0|LeastGap default|EndGap default|LeastCovered default", "zero is in the range"),
         Taken("new BoardMovementJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Wrapped panels
+        Taken("PanelWrap.*", "job|build", "*FoamThickness default|*SqueezedFoam default|*EdgeGap default|*Joint default", "no foam, foam squeezed to nothing, panels that touch"),
+        Taken("PanelWrap.Plan(*", "job", "Windows empty|Windows [0] CornerRadius default", "no window; one with square corners"),
+        Found("PanelWrap.Plan(*", "job", "Windows [0] Opening FromU default|Windows [0] Opening FromV default", "panels-wrap-window-not-inside"),
+        Taken("new WrapBuild(*|new PanelWindow(*|new WrapJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PatternMatch.Lay(*", "job", "RepeatA* default|CentredOnPanel 0", "nothing to match that way; the first panel"),
+        Taken("PanelAdhesive.Needed(*", "bonded", "default", "a bond of nothing"),
+        Taken("PanelStaples.SetOut(*", "job", "PlyThickness deviations of default|UnderCrown default|Margin default|LeastBite default", "ply as it is; nothing under the crown; zero is in the range"),
+        Taken("WrapComparison.Compare(*", "choice", "*Area default|*Price 0|*Extras 0|*Hours default", "what costs nothing and takes no time"),
+        Taken("new PatternJob(*|new StapleJob(*|new WrapChoice(*", "*", "*", "stored unchecked: the calculator checks it"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

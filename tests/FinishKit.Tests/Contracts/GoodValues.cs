@@ -202,6 +202,23 @@ internal static class GoodValues
             LeastCovered = Mm(3),
         },
         [typeof(SeasonMovement)] = static () => BoardMovement.OverSeason(new BoardMovementJob(BoardCover.SquareEdged(Mm(89), Mm(1)), DimensionalChange.FromShrinkage(7.5))),
+
+        // Wrapped panels
+        [typeof(PanelWindow)] = static () => new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) },
+        [typeof(IReadOnlyList<PanelWindow>)] = static () => new[] { new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) } },
+        [typeof(WrapBuild)] = static () => new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop },
+        [typeof(WrapJob)] = static () => new WrapJob(Mm(1200), Mm(600), new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop }) { Windows = [new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) }] },
+        [typeof(WrapPlan)] = static () => PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }),
+
+        // Pattern, adhesive, staples, comparison of wrapped panels
+        [typeof(TimeSpan)] = static () => TimeSpan.FromHours(3),
+        [typeof(PatternJob)] = static () => new PatternJob(PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }), Mm(320), Mm(200)),
+        [typeof(PatternLayout)] = static () => PatternMatch.Lay(new PatternJob(PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }), Mm(320), Mm(200))),
+        [typeof(AdhesiveNeed)] = static () => PanelAdhesive.Needed(Area.FromSquareMeters(6.2)),
+        [typeof(StapleJob)] = static () => new StapleJob([Mm(995), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(5)) { UnderCrown = Mm(0.9) },
+        [typeof(StaplePlan)] = static () => PanelStaples.SetOut(new StapleJob([Mm(995), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(5))),
+        [typeof(WrapChoice)] = static () => new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 },
+        [typeof(WrapVerdict)] = static () => WrapComparison.Compare(new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 }),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -293,6 +310,7 @@ internal static class GoodValues
         ["BoardMovement.fromMoisture"] = 8.0,
         ["BoardMovement.toMoisture"] = 12.0,
         ["BoardMovement.warming"] = 40.0,
+        ["PanelAdhesive.surfaces"] = 2,
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

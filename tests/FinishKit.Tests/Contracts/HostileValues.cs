@@ -20,6 +20,7 @@ internal static class HostileValues
         [typeof(int)] = [new("int.MinValue", int.MinValue), new("-1", -1), new("0", 0), new("10^9", 1_000_000_000), new("int.MaxValue", int.MaxValue)],
         [typeof(decimal)] = [new("decimal.MinValue", decimal.MinValue), new("-1", -1m), new("0", 0m), new("10^9", 1e9m), new("a millionth", 0.000001m), new("decimal.MaxValue", decimal.MaxValue)],
         [typeof(System.Threading.CancellationToken)] = [],
+        [typeof(TimeSpan)] = [new("default", default(TimeSpan)), new("-1", TimeSpan.FromHours(-1)), new("least", TimeSpan.MinValue), new("most", TimeSpan.MaxValue)],
         [typeof(IProgress<double>)] = [],
         [typeof(string)] = [new("empty", string.Empty), new("100,000 brackets", new string('(', 100_000))],
         [typeof(bool)] = [],

@@ -313,6 +313,29 @@ internal static class Samples
             yield return ($"season of short tongues {moving}", BoardMovement.OverSeason(wall with { Board = BoardCover.Shiplap(Mm(297.5), Mm(2.5), Mm(1.5)), FittingMoisture = 14.5 }));
             yield return ($"season of dry boards {moving}", BoardMovement.OverSeason(wall with { FittingMoisture = 5.5 }));
         }
+
+        // Wrapped panels
+        WrapBuild wrapped = new(Mm(6.5), Mm(0.95)) { Nap = NapDirection.TowardRear, Stretch = ClothStretch.None };
+        WrapJob row = new(Mm(2406.5), Mm(600.25), wrapped) { Panels = 3, Windows = [new PanelWindow(new FaceOpening(Mm(100), Mm(500.5), Mm(200), Mm(400))) { CornerRadius = Mm(70.5) }, new PanelWindow(new FaceOpening(Mm(900), Mm(1012.5), Mm(200), Mm(260)))] };
+        yield return ("wrapped panels", PanelWrap.Plan(row));
+        yield return ("foam round and raw edges", PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) { Front = EdgeWrap.FoamRound, Rear = EdgeWrap.Unwrapped, AtJoints = EdgeWrap.Unwrapped, AtWindows = EdgeWrap.FoamRound } }));
+        yield return ("foam-backed cloth, windows astray", PanelWrap.Plan(row with { Build = wrapped with { IsFoamBacked = true, FoamThickness = Mm(5.5) }, Windows = [new PanelWindow(new FaceOpening(Mm(700), Mm(900.5), Mm(200), Mm(400))), new PanelWindow(new FaceOpening(Mm(100), Mm(112.5), Mm(200), Mm(400)))] }));
+        yield return ("raw windows", PanelWrap.Plan(row with { Build = wrapped with { AtWindows = EdgeWrap.Unwrapped, FoamThickness = Mm(0) } }));
+        yield return ("from plies", PanelWrap.FromPly([Mm(600.5), Mm(40.25)], Mm(400), wrapped));
+        yield return ("a pattern", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row), Mm(320.5), Mm(1234.5)) { CentredOnPanel = 1, RollWidth = Mm(1370) }));
+        yield return ("a pattern on a narrow roll", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) }), Mm(0), Mm(64.25)) { RollWidth = Mm(700.5) }));
+        yield return ("adhesive", PanelAdhesive.Needed(UnitsNet.Area.FromSquareMeters(1234.5 / 10), surfaces: 1));
+        yield return ("no adhesive", default(AdhesiveNeed));
+        StapleJob stapled = new([Mm(1234.5), Mm(595.25)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.45)), Mm(5.5));
+        yield return ("staples", PanelStaples.SetOut(stapled));
+        yield return ("long staples", PanelStaples.SetOut(stapled with { Leg = Mm(8.5), UnderCrown = Mm(0.95) }));
+        yield return ("short staples", PanelStaples.SetOut(stapled with { Leg = Mm(3.5) }));
+        yield return ("staples in thin ply", PanelStaples.SetOut(stapled with { PlyThickness = Mm(4.5), Leg = Mm(3.5) }));
+        WrapChoice backed = new(UnitsNet.Area.FromSquareMeters(8.5), 1234.5m, UnitsNet.Area.FromSquareMeters(8.5), 1018.25m, UnitsNet.Area.FromSquareMeters(7.5), 60.5m) { Panels = 9 };
+        yield return ("two ways of wrapping", WrapComparison.Compare(backed));
+        yield return ("one way at every rate", WrapComparison.Compare(backed with { BackedHours = System.TimeSpan.FromHours(12.5), BackedPrice = 5000.5m, SeparateHours = System.TimeSpan.FromHours(1.5) }));
+        yield return ("equal materials", WrapComparison.Compare(backed with { BackedPrice = 0m, ClothPrice = 0m, FoamPrice = 0m, SeparateHours = System.TimeSpan.FromHours(1.5) }));
+        yield return ("nothing against nothing", default(WrapVerdict));
     }
 
     internal static IEnumerable<string> Texts()
