@@ -205,6 +205,22 @@ internal static class BadInputRules
         Taken("PanelStaples.SetOut(*", "job", "PlyThickness deviations of default|UnderCrown default|Margin default|LeastBite default", "ply as it is; nothing under the crown; zero is in the range"),
         Taken("WrapComparison.Compare(*", "choice", "*Area default|*Price 0|*Extras 0|*Hours default", "what costs nothing and takes no time"),
         Taken("new PatternJob(*|new StapleJob(*|new WrapChoice(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Fixings into thin metal
+        Taken("new MetalScrewJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
+        Found("MetalScrew.Choose(*", "job", "Behind Distance default", "fastening-metal-none-fits"),
+        Taken("new RivetNutJob(*|new PanelRow(*|new PanelFixingJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PanelFixingJob.From(*", "hold", "*", "stored unchecked: the calculator checks it"),
+        Taken("new RivetNutSize(*", "name", "empty|100,000 brackets", "a name is the caller's"),
+        Taken("new RivetNutSize(*", "leastGrip", "default", "no least"),
+        Taken("RivetNut.Fit(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("RivetNut.Fit(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
+        Found("RivetNut.Fit(*", "job", "Behind Distance default", "fastening-rivet-none-fits"),
+        Taken("RivetNut.Fit(*", "job", "ThreadFrom default|Paint default|MatingSheet default|Flange default|UnsetDepth default|SetDepth default|LengthTolerance default|RequiredClearance default|NutHold default", "zero is in the range"),
+        Taken("PanelFixings.Place(*", "job", "Rows [0] default|Rows [0] Position default|Rows [0] Pull default|Rows [0] Pull -1|HungMass default|EdgeDistance default", "a row at the edge, one that bears, nothing hung, fixings at the very edge"),
+        Taken("MetalScrew.Choose(*", "job", "SetDepth default|ThreadsBeyond 0|Point default|RequiredClearance default|HeadHold default", "zero is in the range"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -27,6 +27,11 @@ public sealed class BadInputTable
         ["CircleFit.Through(IReadOnlyList<MeasuredPoint> points)"] = "CircleFit.Check(IReadOnlyList<MeasuredPoint> points)",
         ["BentStrip.Judge(BentStripCase strip)"] = "BentStrip.Check(BentStripCase strip)",
 
+        // Fixings into thin metal
+        ["MetalScrew.Choose(MetalScrewJob job)"] = "MetalScrew.Check(MetalScrewJob job)",
+        ["RivetNut.Fit(RivetNutJob job)"] = "RivetNut.Check(RivetNutJob job)",
+        ["PanelFixings.Place(PanelFixingJob job)"] = "PanelFixings.Check(PanelFixingJob job)",
+
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",
         ["StripSpacing.Space(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)"] = "StripSpacing.Check(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)",

@@ -219,6 +219,38 @@ internal static class GoodValues
         [typeof(StaplePlan)] = static () => PanelStaples.SetOut(new StapleJob([Mm(995), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(5))),
         [typeof(WrapChoice)] = static () => new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 },
         [typeof(WrapVerdict)] = static () => WrapComparison.Compare(new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 }),
+        // Fixings into thin metal
+        [typeof(SheetHold)] = static () => SheetPullOut.PullOut(Mm(1), Mm(4.2), Pressure.FromMegapascals(270)),
+        [typeof(MetalScrewJob)] = static () => FixingSamples.Screw with
+        {
+            SetDepth = Mm(0.5),
+            ThreadsBeyond = 2,
+            Point = Mm(4),
+            RequiredClearance = Mm(6),
+            MetalStrength = Pressure.FromMegapascals(270),
+            HeadHold = Force.FromNewtons(200),
+            PilotHole = Mm(3.4),
+        },
+        [typeof(MetalScrewChoice)] = static () => MetalScrew.Choose(FixingSamples.Screw),
+        [typeof(RivetNutSize)] = static () => FixingSamples.Nut,
+        [typeof(RivetNutJob)] = static () => FixingSamples.NutJob with
+        {
+            Paint = Mm(0.2),
+            MatingSheet = Mm(0.5),
+            Flange = Mm(1),
+            UnsetDepth = Mm(16),
+            SetDepth = Mm(0.5),
+            LengthTolerance = Mm(0.3),
+            Engagement = 1.2,
+            RequiredClearance = Mm(6),
+            NutHold = Force.FromNewtons(300),
+        },
+        [typeof(RivetNutFit)] = static () => RivetNut.Fit(FixingSamples.NutJob),
+        [typeof(HoldDownResult)] = static () => HoldDown.OnArc((HoldDownCase)Of(typeof(HoldDownCase))),
+        [typeof(PanelRow)] = static () => new PanelRow(Mm(20), ForcePerLength.FromNewtonsPerMillimeter(0.675)),
+        [typeof(IReadOnlyList<PanelRow>)] = static () => FixingSamples.Fixings.Rows,
+        [typeof(PanelFixingJob)] = static () => FixingSamples.Fixings with { Girth = Mm(420), HungMass = Mass.FromKilograms(3), Acceleration = 3, EdgeDistance = Mm(20), GreatestSpacing = Mm(200) },
+        [typeof(PanelFixingPlan)] = static () => PanelFixings.Place(FixingSamples.Fixings),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -311,6 +343,22 @@ internal static class GoodValues
         ["BoardMovement.toMoisture"] = 12.0,
         ["BoardMovement.warming"] = 40.0,
         ["PanelAdhesive.surfaces"] = 2,
+        ["SheetPullOut.sheet"] = Mm(1),
+        ["SheetPullOut.diameter"] = Mm(4.2),
+        ["SheetPullOut.head"] = Mm(9),
+        ["SheetPullOut.strength"] = Pressure.FromMegapascals(270),
+        ["MetalScrewJob.metal"] = (TolerancedLength)Mm(1),
+        ["MetalScrewJob.pitch"] = Mm(1.4),
+        ["RivetNutSize.thread"] = Mm(5),
+        ["RivetNutSize.hole"] = Mm(7),
+        ["RivetNutSize.leastGrip"] = Mm(0.5),
+        ["RivetNutSize.mostGrip"] = Mm(3),
+        ["RivetNutJob.metal"] = (TolerancedLength)Mm(1),
+        ["RivetNutJob.threadFrom"] = Mm(5),
+        ["RivetNutJob.threadTo"] = Mm(12),
+        ["RivetNutJob.screws"] = new[] { Mm(16), Mm(20), Mm(25) },
+        ["PanelFixingJob.width"] = Mm(1000),
+        ["PanelFixingJob.hold"] = Force.FromNewtons(100),
     };
 
     internal static object Of(MethodBase method, ParameterInfo parameter)

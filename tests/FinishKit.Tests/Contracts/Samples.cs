@@ -122,6 +122,11 @@ internal static class Samples
         {
             yield return sample;
         }
+
+        foreach ((string Name, object Result) sample in FixingSamples.Results())
+        {
+            yield return sample;
+        }
     }
 
     private static IEnumerable<(string Name, object Result)> Bent()
