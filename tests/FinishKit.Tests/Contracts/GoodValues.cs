@@ -251,6 +251,20 @@ internal static class GoodValues
         [typeof(IReadOnlyList<PanelRow>)] = static () => FixingSamples.Fixings.Rows,
         [typeof(PanelFixingJob)] = static () => FixingSamples.Fixings with { Girth = Mm(420), HungMass = Mass.FromKilograms(3), Acceleration = 3, EdgeDistance = Mm(20), GreatestSpacing = Mm(200) },
         [typeof(PanelFixingPlan)] = static () => PanelFixings.Place(FixingSamples.Fixings),
+        // Plywood by its plies
+        [typeof(Veneer)] = static () => new Veneer(Mm(1.4), PlyDirection.Across) { Elasticity = Pressure.FromMegapascals(16_000), BendingStrength = Pressure.FromMegapascals(65) },
+        [typeof(IReadOnlyList<Veneer>)] = static () => new[] { new Veneer(Mm(1.1), PlyDirection.Along), new Veneer(Mm(1.4), PlyDirection.Across), new Veneer(Mm(1.1), PlyDirection.Along) },
+        [typeof(PlyLayUp)] = static () => PlyLayUp.Birch(Mm(6.4), 5) with { CrossRatio = 0.03, CrossStrength = Pressure.FromMegapascals(5) },
+        [typeof(LayUpBending)] = static () => LayeredPly.InBending(PlyLayUp.Birch(Mm(6.4), 5)),
+        // Layers over a form
+        [typeof(IReadOnlyList<BentSheet>)] = static () => new[] { BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
+        [typeof(LaminatedBend)] = static () => LaminatedBend.Of(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), 3, Mm(1500)) with { StretchRatio = 1.6 },
+        [typeof(LayersOrSheet)] = static () => new LayersOrSheet(BentSheet.Of(s_bendable, BendGrain.AroundTheCurve), 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), Mm(3818)) { Rows = [Mm(0), Mm(758), Mm(1516)], StretchRatio = 0.77, Density = Density.FromKilogramsPerCubicMeter(680) },
+        [typeof(LaminationResult)] = static () => Lamination.ToRadius(LaminatedBend.Of(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), 3, Mm(1500))),
+        [typeof(LayersComparison)] = static () => Lamination.Compare(new LayersOrSheet(BentSheet.Of(s_bendable, BendGrain.AroundTheCurve), 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), Mm(3818))),
+        // Kerfs
+        [typeof(KerfedPanel)] = static () => new KerfedPanel(Mm(300), Angle.FromDegrees(90), TolerancedLength.PlusMinus(Mm(18), Mm(0.4)), Mm(3), Mm(3.2)) { DepthError = Mm(0.2), WebSheet = BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
+        [typeof(KerfPlan)] = static () => KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2))),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -332,6 +346,16 @@ internal static class GoodValues
         ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
         ["WallProfile.height"] = Mm(1200),
         ["WallProfile.girth"] = Mm(300),
+        ["LaminatedBend.radius"] = Mm(1500),
+        ["LayersOrSheet.wallRadius"] = Mm(3818),
+        ["KerfedPanel.outerRadius"] = Mm(300),
+        ["KerfedPanel.web"] = Mm(3),
+        ["KerfedPanel.kerf"] = Mm(3.2),
+        ["Veneer.plies"] = 5,
+        ["Veneer.innerPly"] = Mm(1.4),
+        ["PlyLayUp.plies"] = 5,
+        ["PlyLayUp.elasticity"] = Pressure.FromMegapascals(17_500),
+        ["PlyLayUp.bendingStrength"] = Pressure.FromMegapascals(70),
         ["EdgeCurve.upper"] = new MeasuredPoint(Mm(1000), Mm(60)),
         ["EquilibriumMoisture.relativeHumidity"] = 50.0,
         ["EquilibriumMoisture.moistureContent"] = 9.0,

@@ -290,6 +290,11 @@ internal static class Samples
         }
 
         yield return ("a cut that runs out", EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(120.5)), new(Mm(100), Mm(0.5))), [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) }));
+        foreach ((string Name, object Result) sample in PanelsByHand())
+        {
+            yield return sample;
+        }
+
         yield return ("cuts to scribe", EndCuts.Schedule(new EndCutJob(edges[0], [Mm(0), Mm(300.5), Mm(994)], Mm(0)) { ScribeTolerance = Mm(0.25) }));
         // Movement
         DimensionalChangeCoefficient[] woods =
@@ -341,6 +346,45 @@ internal static class Samples
         yield return ("one way at every rate", WrapComparison.Compare(backed with { BackedHours = System.TimeSpan.FromHours(12.5), BackedPrice = 5000.5m, SeparateHours = System.TimeSpan.FromHours(1.5) }));
         yield return ("equal materials", WrapComparison.Compare(backed with { BackedPrice = 0m, ClothPrice = 0m, FoamPrice = 0m, SeparateHours = System.TimeSpan.FromHours(1.5) }));
         yield return ("nothing against nothing", default(WrapVerdict));
+    }
+
+    /// <summary>Plywood by its plies.</summary>
+    private static IEnumerable<(string Name, object Result)> PanelsByHand()
+    {
+        PlyLayUp birch = PlyLayUp.Birch(Mm(6.4), 5);
+        yield return ("birch by its plies", LayeredPly.InBending(birch));
+        yield return ("plies that count across", LayeredPly.InBending(birch with { CrossRatio = 0.035, StrengthBasis = PlywoodStrengthBasis.AllowableDesign }));
+        yield return ("plies out of balance", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Across), new Veneer(Mm(2.5), PlyDirection.Along)], CrossRatio = 0.035, CrossStrength = Pressure.FromMegapascals(4.5) }));
+        BentSheet three = new(Mm(3.2), Pressure.FromMegapascals(12_000.5), Pressure.FromMegapascals(60.5)), six = BentSheet.Of(SheetGoods.Birch6, BendGrain.AroundTheCurve);
+        foreach (LaminatedBend bend in new[]
+        {
+            LaminatedBend.Of(three, 4, Mm(800.5)),
+            LaminatedBend.Of(three, 1, Mm(800.5)),
+            LaminatedBend.Of(six, 3, Mm(1500.5)),
+            LaminatedBend.Of(six with { Factor = 1.25, PublishedRadius = Mm(1524.5) }, 2, Mm(900)) with { StretchRatio = 0.75 },
+            new LaminatedBend([three, six, three with { StrengthBasis = PlywoodStrengthBasis.AllowableDesign }], Mm(5.5)) { StretchRatio = 0.85 },
+        })
+        {
+            yield return ($"to a radius: {bend}", Lamination.ToRadius(bend));
+            yield return ($"on a form: {bend}", Lamination.OnForm(bend));
+        }
+
+        foreach (Length? wall in new Length?[] { null, Mm(3818.5), Mm(-3000.5), Mm(900.5), Mm(14_000) })
+        {
+            LayersOrSheet choice = new(six, 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), wall);
+            yield return ($"compared: {choice}", Lamination.Compare(choice));
+            yield return ($"compared over rows: {choice}", Lamination.Compare(choice with { Rows = BentSheet.EqualRows(Mm(1516.5), 3), Density = Density.FromKilogramsPerCubicMeter(680.5), StretchRatio = 0.75 }));
+            yield return ($"compared over two rows: {choice}", Lamination.Compare(choice with { Rows = BentSheet.EqualRows(Mm(1516.5), 2), Layer = six with { Thickness = Mm(20.5), Factor = 1.25 } }));
+        }
+
+        KerfedPanel corner = new(Mm(300.5), Angle.FromDegrees(90.5), Mm(18), Mm(3), Mm(3.2));
+        yield return ("kerfs", KerfBend.Plan(corner));
+        yield return ("kerfs with a web that strains", KerfBend.Plan(corner with { Thickness = TolerancedLength.PlusMinus(Mm(18), Mm(0.45)), DepthError = Mm(0.25), WebSheet = new BentSheet(Mm(1.4), Pressure.FromMegapascals(17500), Pressure.FromMegapascals(70)) }));
+        yield return ("kerfs that may cut through", KerfBend.Plan(corner with { Web = Mm(0.5), DepthError = Mm(2.5) }));
+        yield return ("kerfs without wood between", KerfBend.Plan(corner with { OuterRadius = Mm(18.5), Kerf = Mm(12.5), Bend = Angle.FromDegrees(70.5) }));
+        yield return ("kerfs close together", KerfBend.Plan(corner with { OuterRadius = Mm(30.5) }));
+
+        yield return ("plies one way", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Along)] }));
     }
 
     internal static IEnumerable<string> Texts()
