@@ -256,6 +256,9 @@ internal static class GoodValues
         [typeof(IReadOnlyList<Veneer>)] = static () => new[] { new Veneer(Mm(1.1), PlyDirection.Along), new Veneer(Mm(1.4), PlyDirection.Across), new Veneer(Mm(1.1), PlyDirection.Along) },
         [typeof(PlyLayUp)] = static () => PlyLayUp.Birch(Mm(6.4), 5) with { CrossRatio = 0.03, CrossStrength = Pressure.FromMegapascals(5) },
         [typeof(LayUpBending)] = static () => LayeredPly.InBending(PlyLayUp.Birch(Mm(6.4), 5)),
+        // Bowed both ways
+        [typeof(BowedPanel)] = static () => new BowedPanel(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), Mm(57_800), Mm(352), Mm(3400)),
+        [typeof(BowedPanelVerdict)] = static () => DoubleCurvature.Judge(new BowedPanel(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), Mm(57_800), Mm(352), Mm(3400))),
         // Layers over a form
         [typeof(IReadOnlyList<BentSheet>)] = static () => new[] { BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
         [typeof(LaminatedBend)] = static () => LaminatedBend.Of(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), 3, Mm(1500)) with { StretchRatio = 1.6 },

@@ -377,6 +377,13 @@ internal static class Samples
             yield return ($"compared over two rows: {choice}", Lamination.Compare(choice with { Rows = BentSheet.EqualRows(Mm(1516.5), 2), Layer = six with { Thickness = Mm(20.5), Factor = 1.25 } }));
         }
 
+        foreach (BentSheet sheet in new[] { three, six })
+        {
+            yield return ($"bowl of {sheet}", DoubleCurvature.Judge(new BowedPanel(sheet, Mm(2216.5), Mm(57_800), Mm(352.5), Mm(3400))));
+            yield return ($"tight bowl of {sheet}", DoubleCurvature.Judge(new BowedPanel(sheet, Mm(-1216.5), Mm(-2800), Mm(1352.5), Mm(600.5))));
+            yield return ($"saddle of {sheet}", DoubleCurvature.Judge(new BowedPanel(sheet, Mm(1216.5), Mm(-2800), Mm(1352.5), Mm(600.5))));
+        }
+
         KerfedPanel corner = new(Mm(300.5), Angle.FromDegrees(90.5), Mm(18), Mm(3), Mm(3.2));
         yield return ("kerfs", KerfBend.Plan(corner));
         yield return ("kerfs with a web that strains", KerfBend.Plan(corner with { Thickness = TolerancedLength.PlusMinus(Mm(18), Mm(0.45)), DepthError = Mm(0.25), WebSheet = new BentSheet(Mm(1.4), Pressure.FromMegapascals(17500), Pressure.FromMegapascals(70)) }));
