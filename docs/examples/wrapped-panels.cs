@@ -1,0 +1,736 @@
+#:project ../../src/FinishKit/FinishKit.csproj
+
+// The upper walls of a van in cloth-wrapped plywood, from measured arcs to cut lists, sheet layouts and length of cloth.
+//
+//   dotnet run docs/examples/wrapped-panels.cs                      the demo van in wrapped-panels.json beside this file
+//   dotnet run docs/examples/wrapped-panels.cs my-van.json          your own
+//   dotnet run docs/examples/wrapped-panels.cs --workings           every step of every answer, with what it rests on
+//
+// Read it from the middle: Answers holds every call of the library, in the order of the work. Above it is how the file is
+// read (Survey), below it what the bench gets (PanelSheet).
+//
+// A file that cannot be read as meant is refused: every mistake on standard error with its place, value and what is allowed,
+// exit code 1. A problem of the design is an answer: it comes first on the sheet, exit code 0.
+using System;
+using System.Collections.Generic;
+using System.Globalization;
+using System.IO;
+using System.Linq;
+using System.Text;
+using System.Text.Json;
+using System.Text.RegularExpressions;
+using FinishKit;
+using UnitsNet;
+using static FinishKit.Measure;
+
+return WrappedPanels.Run(args);
+
+/// <summary>The command line.</summary>
+internal static class WrappedPanels
+{
+    private const string Usage = "usage: dotnet run wrapped-panels.cs [file.json] [--workings]\n";
+
+    internal static int Run(string[] args)
+    {
+        string[] files = [.. args.Where(static arg => !arg.StartsWith('-'))], options = [.. args.Where(static arg => arg.StartsWith('-'))];
+        if (options is ["--help"] or ["-h"])
+        {
+            return Write(Console.OpenStandardOutput(), Usage, 0);
+        }
+
+        if (files.Length > 1 || files.Contains(string.Empty) || options is not ([] or ["--workings"]))
+        {
+            return Write(Console.OpenStandardError(), $"wrapped-panels: not understood: {Entry.Quote(string.Join(' ', args))}\n{Usage}", 1);
+        }
+
+        // The working directory is the caller's; the default file lies beside this program.
+        string path = files.Length == 1 ? files[0] : Path.Combine((string?)AppContext.GetData("EntryPointFileDirectoryPath") ?? AppContext.BaseDirectory, "wrapped-panels.json");
+        List<string> troubles = [];
+        Survey? survey = Entry.Read(path, static file => new Survey(file), troubles);
+        Answers? answers = troubles.Count > 0 || survey is null ? null : new Answers(survey, troubles);
+        return answers is null || troubles.Count > 0
+            ? Write(Console.OpenStandardError(), $"wrapped-panels: {Path.GetFileName(path)} cannot be read as meant; nothing was computed.\n{string.Concat(troubles.Take(100).Select(static trouble => $"  {trouble}\n"))}", 1)
+            : Write(Console.OpenStandardOutput(), new PanelSheet(answers).Text(options.Length > 0), 0);
+    }
+
+    /// <summary>Bytes, not a console writer: the same UTF-8 under every culture and code page.</summary>
+    private static int Write(Stream stream, string text, int exitCode)
+    {
+        using (stream)
+        {
+            stream.Write(Encoding.UTF8.GetBytes(text.ReplaceLineEndings("\n")));
+        }
+
+        return exitCode;
+    }
+}
+
+// ---------------------------------------------------------------------------------------------------------------------------
+// What is measured. The band that is panelled is the same on every wall: u runs from its front to the rear, v up the girth
+// from its lower edge. Depths are counted outward from the room's side of the metal.
+
+internal sealed class Survey
+{
+    internal readonly string Van, Revision;
+    internal readonly Band Band;
+    internal readonly Wall[] Walls;
+    internal readonly Metal Metal;
+    internal readonly Panels Panels;
+    internal readonly WrapBuild Build;
+    internal readonly (Roll Cloth, Roll Foam, Roll Backed) Rolls;
+    internal readonly (double Covers, int Coats, decimal Price) Adhesive;
+    internal readonly Length StapleLeg;
+
+    internal Survey(Entry file)
+    {
+        (Van, Revision) = (file.Text("van"), file.Text("survey"));
+        Band = file.Object("band", static band => new Band(
+            band.Length("length", 500, 20_000),
+            band.Object("rear-edge", static edge => (edge.Length("foot", 0, 1000), edge.Length("head", 0, 1000))),
+            band.List("arcs-across", 1, 20, static arc => (arc.Length("u", 0, 20_000), Points(arc, "points"))),
+            Points(band, "arc-along"),
+            band.List("ribs", 0, 50, static rib => (rib.Length("u", 0, 20_000), rib.Length("width", 5, 500))),
+            band.List("rows", 2, 20, static row => row.Length("v", 0, 5000)),
+            band.List("wires", 0, 20, static wire => (wire.Length("v", -500, 5000), wire.Length("diameter", 1, 100), wire.Length("depth", 0, 500)))))!;
+        Walls = file.List("walls", 1, 2, static wall => new Wall(wall.Text("side", "left", "right"), wall.List("openings", 0, 20, static opening =>
+        {
+            (Length from, Length bottom) = (opening.Length("from", 0, 20_000), opening.Length("bottom", 0, 5000));
+            Length to = opening.Length("to", from.Millimeters + 1, 20_000), top = opening.Length("top", bottom.Millimeters + 1, 5000);
+            return new PanelWindow(new FaceOpening(from, to, bottom, top)) { CornerRadius = opening.Length("corner-radius", 0, 500) };
+        })));
+        (Length Diameter, Length Pitch, Length[] Lengths) screws = file.Object("screws", static screws => (screws.Length("diameter", 2, 10), screws.Length("pitch", 0.3, 5), screws.List("lengths", 1, 30, static screw => screw.Length("length", 5, 200))));
+        Metal = file.Object("metal", metal => new Metal(metal.Length("thickness", 0.4, 5), metal.Number("strength-mpa", 100, 1000, " MPa"), metal.Length("skin-behind", 0, 500), screws.Diameter, screws.Pitch, screws.Lengths))!;
+        Panels = file.Object("panels", static panels =>
+        {
+            SheetGoods goods = Goods.FirstOrDefault(each => each.Name == panels.Text("sheet", [.. Goods.Select(static each => each.Name)])) ?? Goods[0];
+            return new Panels(
+                goods,
+                panels.Length("measured", goods.Thickness.Least.Millimeters, goods.Thickness.Greatest.Millimeters),
+                panels.Length("longest", 200, 10_000),
+                panels.Number("kg-per-m2", 0.5, 50, " kg"),
+                panels.Number("heaviest-kg", 0.5, 100, " kg"),
+                panels.List("joints", 0, 50, static joint => joint.Length("u", 1, 20_000)),
+                panels.List("sheets", 1, 10, static sheet => new StockSheet(sheet.Length("length", 300, 10_000), sheet.Length("width", 300, 10_000), (decimal)sheet.Number("price", 0, 100_000))),
+                panels.List("offcuts", 0, 50, static offcut => new SheetOffcut(offcut.Length("length", 50, 10_000), offcut.Length("width", 50, 10_000))));
+        })!;
+        Build = file.Object("wrap", wrap => new WrapBuild(Panels?.Measured ?? default, wrap.Length("cloth", 0.2, 10))
+        {
+            FoamThickness = wrap.Length("foam", 0.5, 20),
+            IsFoamBacked = wrap.Text("foam-comes", "separate", "on the cloth") == "on the cloth",
+            Nap = wrap.Choice<NapDirection>("nap"),
+            Stretch = wrap.Choice<ClothStretch>("stretch"),
+        })!;
+        Rolls = file.Object("rolls", static rolls => (rolls.Object("cloth", OneRoll)!, rolls.Object("foam", OneRoll)!, rolls.Object("foam-backed", OneRoll)!));
+        Adhesive = file.Object("adhesive", static glue => (glue.Number("litre-covers-m2", 0.5, 20, " m²"), (int)glue.Number("coats", 1, 5), (decimal)glue.Number("price-per-litre", 0, 1000)));
+        StapleLeg = file.Object("staples", static staples => staples.Length("leg", 2, 30));
+    }
+
+    /// <summary>Sheets whose stiffness and strength are known both ways.</summary>
+    private static readonly SheetGoods[] Goods = [.. SheetGoods.All.Where(static goods => goods.Bending is not null)];
+
+    /// <summary>A straightedge across the hollow, and the gap under it.</summary>
+    private static MeasuredPoint[] Points(Entry of, string name) => of.List(name, 3, 50, static point => new MeasuredPoint(point.Length("at", 0, 20_000), point.Length("gap", -1000, 1000)));
+
+    private static Roll OneRoll(Entry roll) => new(roll.Length("width", 100, 5000), roll.Length("selvedge", 0, 100), roll.Length("sold-by", 1, 10_000), (decimal)roll.Number("price-per-m2", 0, 10_000));
+}
+
+/// <summary>Rows are the lines of metal along the van that panels are fixed to: a rail, or a strip on the ribs.</summary>
+internal sealed record Band(Length Length, (Length Foot, Length Head) RearEdge, (Length U, MeasuredPoint[] Points)[] Arcs, MeasuredPoint[] Along, (Length U, Length Width)[] Ribs, Length[] Rows, (Length V, Length Diameter, Length Depth)[] Wires);
+internal sealed record Wall(string Side, PanelWindow[] Openings);
+internal sealed record Metal(Length Thickness, double Strength, Length Skin, Length Diameter, Length Pitch, Length[] Lengths);
+internal sealed record Panels(SheetGoods Goods, Length Measured, Length Longest, double SquareMetre, double Heaviest, Length[] Joints, StockSheet[] Sheets, SheetOffcut[] Offcuts);
+internal sealed record Roll(Length Width, Length Selvedge, Length SoldBy, decimal Price);
+
+/// <summary>
+/// An object of the file. Each member is asked for by its name, with what is allowed; every mistake is reported with its place,
+/// and so is what nobody asks for.
+/// </summary>
+internal sealed class Entry(JsonElement json, string path, List<string> troubles)
+{
+    private readonly List<string> _asked = [];
+
+    internal static T? Read<T>(string file, Func<Entry, T> read, List<string> troubles)
+    {
+        try
+        {
+            FileInfo info = new(file);
+            if (info.Exists && info.Length is > 0 and <= 1_000_000)
+            {
+                using JsonDocument document = JsonDocument.Parse(File.ReadAllText(file), new JsonDocumentOptions { MaxDepth = 16 });
+                return new Entry(document.RootElement, "$", troubles).Whole(read);
+            }
+
+            troubles.Add(file + (Directory.Exists(file) ? ": is a folder, not a file" : !info.Exists ? ": no such file" : info.Length == 0 ? ": is empty" : ": is larger than 1 MB"));
+        }
+        catch (JsonException exception)
+        {
+            troubles.Add(FormattableString.Invariant($"line {exception.LineNumber + 1}, byte {exception.BytePositionInLine + 1}: not JSON: ") + exception.Message.Split(" LineNumber:")[0]);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException or InvalidOperationException)
+        {
+            troubles.Add($"{file}: cannot be read: {exception.Message}");
+        }
+
+        return default;
+    }
+
+    internal string Text(string name, params string[] allowed)
+    {
+        string text = Member(name, JsonValueKind.String, "text")?.GetString() ?? string.Empty;
+        bool isPlain = text.Trim().Length is > 0 and <= 60 && !text.Any(static c => char.IsControl(c) || char.IsSurrogate(c) || char.GetUnicodeCategory(c) is UnicodeCategory.Format or UnicodeCategory.LineSeparator or UnicodeCategory.ParagraphSeparator);
+        if (!At(name) && (allowed.Length > 0 ? !allowed.Contains(text) : !isPlain))
+        {
+            Wrong(name, Quote(text), allowed.Length > 0 ? string.Join(", ", allowed) : "1 to 60 plain characters");
+        }
+
+        return text;
+    }
+
+    internal T Choice<T>(string name)
+        where T : struct, Enum
+    {
+        string[] words = [.. Enum.GetNames<T>().Select(static value => Regex.Replace(value, "(?<=[a-z])[A-Z]", static letter => " " + letter.Value, RegexOptions.CultureInvariant).ToLowerInvariant())];
+        int at = Array.IndexOf(words, Text(name, words));
+        return at < 0 ? default : Enum.GetValues<T>()[at];
+    }
+
+    internal double Number(string name, double least, double most, string unit = "")
+    {
+        double number = Member(name, JsonValueKind.Number, "a number")?.GetDouble() ?? least;
+        if (!(number >= least && number <= most))
+        {
+            Wrong(name, FormattableString.Invariant($"{number}{unit}"), FormattableString.Invariant($"{least} to {most}{unit}"));
+        }
+
+        return number;
+    }
+
+    internal Length Length(string name, double least, double most)
+    {
+        if (Member(name, JsonValueKind.String, "a length with its unit, as text: \"19 mm\", \"3/4 in\"")?.GetString() is not { } text)
+        {
+            return default;
+        }
+
+        if (!TryParseLength(text, out Length length))
+        {
+            InputProblem problem = CheckLength(text)[0];
+            Wrong(name, problem.Value, problem.Allowed);
+            return default;
+        }
+
+        length = Mm(Math.Round(length.Millimeters, 6)); // on the grid of a nanometre, so that inches and millimetres meet
+        if (length.Millimeters < least || length.Millimeters > most)
+        {
+            Wrong(name, text, FormattableString.Invariant($"{least} to {most} mm"));
+        }
+
+        return length;
+    }
+
+    internal T? Object<T>(string name, Func<Entry, T> read) => Member(name, JsonValueKind.Object, "an object") is { } member ? new Entry(member, $"{path}.{name}", troubles).Whole(read) : default;
+
+    internal T[] List<T>(string name, int least, int most, Func<Entry, T> read)
+    {
+        JsonElement[] entries = [.. Member(name, JsonValueKind.Array, "a list")?.EnumerateArray() ?? default];
+        if (!At(name) && (entries.Length < least || entries.Length > most))
+        {
+            Wrong(name, FormattableString.Invariant($"{entries.Length} entries"), FormattableString.Invariant($"{least} to {most} entries"));
+        }
+
+        return [.. entries.Take(most).Select((entry, i) => new Entry(entry, FormattableString.Invariant($"{path}.{name}[{i}]"), troubles).Whole(read)!)];
+    }
+
+    internal static string Quote(string text) => "\"" + string.Concat((text.Length <= 60 ? text : text[..60] + "...").Select(static c => char.IsControl(c) || char.IsSurrogate(c) || char.GetUnicodeCategory(c) == UnicodeCategory.Format ? '?' : c)).Trim('"') + "\"";
+
+    private T? Whole<T>(Func<Entry, T> read)
+    {
+        if (json.ValueKind != JsonValueKind.Object)
+        {
+            troubles.Add($"{path}: {Quote(json.GetRawText())}; allowed is an object");
+            return default;
+        }
+
+        T value = read(this);
+        foreach (IGrouping<string, JsonProperty> member in json.EnumerateObject().GroupBy(static member => member.Name).Where(member => member.Count() > 1 || !_asked.Contains(member.Key)))
+        {
+            troubles.Add(_asked.Contains(member.Key) ? $"{path}.{member.Key}: given more than once" : $"{path}[{Quote(member.Key)}]: unknown member; allowed are {string.Join(", ", _asked)}");
+        }
+
+        return value;
+    }
+
+    private JsonElement? Member(string name, JsonValueKind kind, string words)
+    {
+        _asked.Add(name);
+        if (!json.TryGetProperty(name, out JsonElement member))
+        {
+            troubles.Add($"{path}.{name}: missing; allowed is {words}");
+            return null;
+        }
+
+        if (member.ValueKind == kind)
+        {
+            return member;
+        }
+
+        Wrong(name, Quote(member.GetRawText()), words);
+        return null;
+    }
+
+    private bool At(string name) => troubles.Exists(trouble => trouble.StartsWith($"{path}.{name}:", StringComparison.Ordinal));
+
+    private void Wrong(string name, string value, string allowed) => troubles.Add($"{path}.{name}: {value}; allowed is {allowed}");
+}
+
+// ---------------------------------------------------------------------------------------------------------------------------
+// What is asked of the library, in the order of the work. Each calculator checks its input first (Check..., nothing thrown),
+// so that a mistake of the file is named by its place; then it answers.
+
+/// <summary>One panel: where it is on its wall, its cut sizes, what holds it to the arc, its fixings.</summary>
+internal sealed record Piece(string Name, Wall Wall, Length From, Length To, WrapPlan Wrap, WrapPlan OtherWrap, HoldDownResult Held, PanelFixingPlan Fixings, Length Taper)
+{
+    internal WrappedPanel Panel => Wrap.Panels[0];
+}
+
+internal sealed class Answers
+{
+    private const double WireSide = 30, DepthError = 3; // judgement: beside a wire 25 to 50 mm; cavities and wires are known to 3 mm
+    private readonly List<string> _troubles;
+
+    internal Answers(Survey survey, List<string> troubles)
+    {
+        (Survey, _troubles) = (survey, troubles);
+        (Band band, Panels panels, Metal metal) = (survey.Band, survey.Panels, survey.Metal);
+
+        // Circles through what was measured: the tightest counts for the bend, the shortest girth for the sizes.
+        Across = [.. band.Arcs.Select((arc, i) => Ask(() => CircleFit.Check(arc.Points), () => CircleFit.Through(arc.Points), ("points", $"$.band.arcs-across[{i}].points"))!)];
+        Along = Ask(() => CircleFit.Check(band.Along), () => CircleFit.Through(band.Along), ("points", "$.band.arc-along"))!;
+        if (troubles.Count > 0)
+        {
+            return;
+        }
+
+        Tightest = Across.MaxBy(static fit => Math.Abs(fit.Curvature.InverseMillimeters))!;
+        Girth = Mm(Math.Floor(Across.Min(static fit => fit.OverChord.ArcLength.Millimeters)));
+        for (int i = 0; i < band.Rows.Length; i++)
+        {
+            double least = i == 0 ? 5 : band.Rows[i - 1].Millimeters + 20, most = Girth.Millimeters - 5;
+            Wrong(band.Rows[i].Millimeters < least || band.Rows[i].Millimeters > most, $"$.band.rows[{i}].v", band.Rows[i], least, most);
+        }
+
+        // What wrapping takes off a ply at each edge, from one panel of the greatest size; then whether that ply bends, by its grain.
+        WrapJob largest = new(panels.Longest, Girth, survey.Build);
+        WrappedPanel? try1 = Ask(() => PanelWrap.CheckPlan(largest), () => PanelWrap.Plan(largest), ("job.OpeningHeight", "$.band.arcs-across: girth"), ("job.Build", "$.wrap"), ("job", "$.panels.longest"))?.Panels[0];
+        if (try1 is null || troubles.Count > 0)
+        {
+            return;
+        }
+
+        EdgeOff = Mm((Girth.Millimeters - try1.PlyHeight.Millimeters) / 2);
+        Rows = [.. band.Rows.Select(row => Less(row, EdgeOff))];
+        Bends = [.. new[] { BendGrain.AroundTheCurve, BendGrain.AlongTheAxis }.Select(grain => PanelBend.Judge(Case(grain, try1)))];
+        Least = [.. Bends.Select(bend => HoldDown.LeastEqualRows(bend.Panel.Sheet, Tightest.Radius))];
+        Grain = Bends[0].Follows && !Bends[1].Follows ? BendGrain.AroundTheCurve : BendGrain.AlongTheAxis;
+        Sheet = BentSheet.Of(panels.Goods, Grain);
+        Double = Tightest.Radius is { } around && Along.Radius is { } along ? DoubleCurvature.Judge(new BowedPanel(Sheet, around, along, try1.PlyHeight, try1.PlyWidth)) : null;
+
+        // The screw of each row by what is behind it there, and what one holds in the metal.
+        Screws = [.. band.Rows.Select(Near).Distinct().Select(behind => new MetalScrewJob(
+            [Layer.Compressible("cloth and foam", Sum(survey.Build.ClothThickness, survey.Build.FoamThickness!.Value), survey.Build.ClothThickness), Layer.Panel(panels.Goods)],
+            metal.Thickness, behind, new FastenerSeries($"{FormatMillimetres(metal.Diameter)} tapping screw", FastenerKind.WoodScrew, metal.Diameter, metal.Lengths), metal.Pitch)
+        { MetalStrength = Pressure.FromMegapascals(metal.Strength) }).Select(job => Ask(() => MetalScrew.Check(job), () => MetalScrew.Choose(job), ("job.Screws.Lengths", "$.screws.lengths"), ("job.Pitch", "$.screws.pitch"), ("job", "$.screws"))!)];
+        if (troubles.Count > 0)
+        {
+            return;
+        }
+
+        // The panels of each wall between joints on ribs; each with its cut sizes, hold and fixings.
+        Pieces = [.. survey.Walls.SelectMany(Split)];
+        if (troubles.Count > 0)
+        {
+            return;
+        }
+
+        // Ply on sheets for a saw; cloth and foam on rolls, both ways of wrapping.
+        bool isAlong = Grain == BendGrain.AlongTheAxis;
+        NestingJob nesting = new([.. Pieces.Select(piece => (piece.Name, Along: isAlong ? piece.Panel.PlyWidth : piece.Panel.PlyHeight, Across: isAlong ? piece.Panel.PlyHeight : piece.Panel.PlyWidth, piece.Taper))
+            .Select(ply => new SheetPart(ply.Along, ply.Across, 1, mayTurn: false) { Name = ply.Name, Area = (ply.Along * ply.Across) - (ply.Taper * try1.PlyHeight / 2) })], panels.Sheets, SheetCutting.Sawn) { Offcuts = panels.Offcuts };
+        Nesting = Ask(() => SheetNesting.Check(nesting), () => SheetNesting.Nest(nesting), ("job.Stock", "$.panels.sheets"), ("job.Offcuts", "$.panels.offcuts"), ("job", "$.panels"));
+        bool isBacked = survey.Build.IsFoamBacked;
+        Func<Piece, WrapPlan> separate = piece => isBacked ? piece.OtherWrap : piece.Wrap, backed = piece => isBacked ? piece.Wrap : piece.OtherWrap;
+        (Cloth, Foam, Backed) = (OnRoll("cloth", survey.Rolls.Cloth, piece => separate(piece).ClothPieces[0]), OnRoll("foam", survey.Rolls.Foam, piece => separate(piece).FoamPieces[0]), OnRoll("foam-backed", survey.Rolls.Backed, piece => backed(piece).ClothPieces[0]));
+        if (Cloth is null || Foam is null || Backed is null || troubles.Count > 0)
+        {
+            return;
+        }
+
+        // Glue and staples, and the two ways against each other.
+        (GlueSeparate, GlueBacked) = (Glue(separate), Glue(backed));
+        StapleJob staples = new([.. Pieces.SelectMany(static piece => piece.Wrap.WrappedEdges)], panels.Goods.Thickness, survey.StapleLeg) { UnderCrown = survey.Build.ClothThickness };
+        Staples = Ask(() => PanelStaples.CheckSetOut(staples), () => PanelStaples.SetOut(staples), ("job.Leg", "$.staples.leg"), ("job", "$.staples"));
+        Comparison = WrapComparison.Compare(new WrapChoice(Bought(Backed), survey.Rolls.Backed.Price, Bought(Cloth), survey.Rolls.Cloth.Price, Bought(Foam), survey.Rolls.Foam.Price)
+        { Panels = Pieces.Length, BackedExtras = GlueBacked.ToBuy * survey.Adhesive.Price, SeparateExtras = GlueSeparate.ToBuy * survey.Adhesive.Price });
+
+        BendCase Case(BendGrain grain, WrappedPanel panel) => new(BentSheet.Of(panels.Goods, grain), Tightest!.Radius) { Rows = Rows, BowAlong = Along.Radius, Girth = panel.PlyHeight, Width = panel.PlyWidth };
+        AdhesiveNeed Glue(Func<Piece, WrapPlan> way) => PanelAdhesive.Needed(Area.FromSquareMillimeters(Pieces!.Sum(piece => way(piece).BondedArea.SquareMillimeters)), Area.FromSquareMeters(survey.Adhesive.Covers), survey.Adhesive.Coats);
+    }
+
+    internal readonly Survey Survey;
+    internal readonly FittedCircle[] Across;
+    internal readonly FittedCircle Along;
+    internal readonly FittedCircle? Tightest;
+    internal readonly Length Girth, EdgeOff;
+    internal readonly Length[] Rows = [];
+    internal readonly BendVerdict[] Bends = [];
+    internal readonly RowsSearch[] Least = [];
+    internal readonly BendGrain Grain;
+    internal readonly BentSheet? Sheet;
+    internal readonly BowedPanelVerdict? Double;
+    internal readonly MetalScrewChoice[] Screws = [];
+    internal readonly Piece[] Pieces = [];
+    internal readonly NestingPlan? Nesting;
+    internal readonly RollPlan? Cloth, Foam, Backed;
+    internal readonly AdhesiveNeed GlueSeparate, GlueBacked;
+    internal readonly StaplePlan? Staples;
+    internal readonly WrapVerdict Comparison;
+
+    /// <summary>What the sheet takes of every answer beside its figures.</summary>
+    internal IEnumerable<(string Of, IReadOnlyList<Finding> Findings, IReadOnlyList<DefaultUsed> Defaults, Workings Workings)> All() =>
+    [
+        .. Across.Append(Along).Select(static fit => ("arcs", fit.Findings, (IReadOnlyList<DefaultUsed>)[], fit.Explain())),
+        .. Bends.Where(bend => bend.Panel.Sheet.Grain == Grain).Select(static bend => ("bend", bend.Findings, bend.DefaultsUsed, bend.Explain())),
+        .. Double is null ? [] : new[] { ("bend", Double.Findings, (IReadOnlyList<DefaultUsed>)[], Double.Explain()) },
+        .. Pieces.Select(static piece => (piece.Name, piece.Held.Findings, piece.Held.DefaultsUsed, piece.Held.Explain())),
+        .. Screws.Select(static screw => ("screws", screw.Findings, screw.DefaultsUsed, screw.Explain())),
+        .. Pieces.Select(static piece => (piece.Name, piece.Fixings.Findings, piece.Fixings.DefaultsUsed, piece.Fixings.Explain())),
+        .. Pieces.Select(static piece => (piece.Name, piece.Wrap.Findings, piece.Wrap.DefaultsUsed, piece.Wrap.Explain())),
+        ("sheets", Nesting!.Findings, Nesting.DefaultsUsed, Nesting.Explain()),
+        .. Survey.Build.IsFoamBacked ? [] : new[] { ("cloth", Cloth!.Findings, (IReadOnlyList<DefaultUsed>)[], Cloth.Explain()), ("foam", Foam!.Findings, [], Foam.Explain()) },
+        .. !Survey.Build.IsFoamBacked ? [] : new[] { ("cloth", Backed!.Findings, (IReadOnlyList<DefaultUsed>)[], Backed.Explain()) },
+        ("glue", Glue.Findings, Glue.DefaultsUsed, Glue.Explain()),
+        ("staples", Staples!.Findings, Staples.DefaultsUsed, Staples.Explain()),
+        ("foam", Comparison.Findings, Comparison.DefaultsUsed, Comparison.Explain()),
+    ];
+
+    internal AdhesiveNeed Glue => Survey.Build.IsFoamBacked ? GlueBacked : GlueSeparate;
+
+    /// <summary>Where no fixing may reach past the metal: beside a wire.</summary>
+    internal static (double From, double To) Beside((Length V, Length Diameter, Length Depth) wire) => (wire.V.Millimeters - (wire.Diameter.Millimeters / 2) - WireSide, wire.V.Millimeters + (wire.Diameter.Millimeters / 2) + WireSide);
+
+    /// <summary>On the grid of a nanometre.</summary>
+    internal static Length Less(Length one, Length other) => Mm(Math.Round(one.Millimeters - other.Millimeters, 6));
+
+    private static Length Sum(Length one, Length other) => Less(one, -other);
+
+    private static Area Bought(RollPlan roll) => roll.LengthToBuy * roll.Job.Width;
+
+    /// <summary>What is behind the metal of a row: the nearest wire beside it, else the outer skin.</summary>
+    private Behind Near(Length row)
+    {
+        Length[] wires = [.. Survey.Band.Wires.Where(wire => Beside(wire) is var (from, to) && row.Millimeters > from && row.Millimeters < to).Select(static wire => wire.Depth).Order()];
+        return wires.Length > 0 ? Behind.Wire(TolerancedLength.PlusMinus(wires[0], Mm(DepthError))) : Behind.Skin(TolerancedLength.PlusMinus(Survey.Metal.Skin, Mm(DepthError)));
+    }
+
+    private IEnumerable<Piece> Split(Wall wall)
+    {
+        (Band band, Panels panels, WrapBuild build) = (Survey.Band, Survey.Panels, Survey.Build);
+        Length end = Less(band.Length, Mm(Math.Min(band.RearEdge.Foot.Millimeters, band.RearEdge.Head.Millimeters)));
+        Length[] edges = [Mm(0), .. panels.Joints, end];
+        for (int i = 1; i < edges.Length; i++)
+        {
+            // Half of the joint is left by each of two panels; the wrap counts its gap at every edge of an opening.
+            Length from = i == 1 ? edges[0] : Less(edges[i - 1], Mm(0.75)), to = i == edges.Length - 1 ? end : Sum(edges[i], Mm(0.75));
+            PanelWindow[] inside = [.. wall.Openings.Where(each => each.Opening.ToU.Millimeters > from.Millimeters && each.Opening.FromU.Millimeters < to.Millimeters).Select(each => each with { Opening = new FaceOpening(Less(each.Opening.FromU, from), Less(each.Opening.ToU, from), each.Opening.FromV, each.Opening.ToV) })];
+            WrapJob job = new(Less(to, from), Girth, build) { Windows = inside }, other = job with { Build = build with { IsFoamBacked = !build.IsFoamBacked } };
+            WrapPlan? wrap = Ask(() => PanelWrap.CheckPlan(job), () => PanelWrap.Plan(job), ("job.Windows", $"$.walls[{Array.IndexOf(Survey.Walls, wall)}].openings"), ("job", "$.panels.joints"));
+            if (wrap is null)
+            {
+                yield break;
+            }
+
+            WrappedPanel panel = wrap.Panels[0];
+            HoldDownResult held = HoldDown.OnArc(new HoldDownCase(Sheet!, Tightest!.Radius, Rows, panel.PlyWidth) { Girth = panel.PlyHeight });
+            PanelFixingJob fixings = PanelFixingJob.From(held, Screws[0].Hold!.Value) with { HungMass = Mass.FromKilograms(panels.SquareMetre * wrap.FaceArea.SquareMeters) };
+            Length taper = i < edges.Length - 1 ? default : Mm(Math.Abs(band.RearEdge.Foot.Millimeters - band.RearEdge.Head.Millimeters));
+            yield return new Piece($"{(wall.Side == "left" ? "L" : "R")}{i}", wall, from, to, wrap, PanelWrap.Plan(other), held, PanelFixings.Place(fixings), taper);
+        }
+    }
+
+    private RollPlan? OnRoll(string name, Roll roll, Func<Piece, CoverPiece> of)
+    {
+        RollJob job = new([.. Pieces.Select(piece => (piece.Name, Cover: of(piece))).Select(static piece => new RollPart(piece.Cover.Along, piece.Cover.Across, 1, piece.Cover.IsTurnable) { Name = piece.Name })], roll.Width) { Selvedge = roll.Selvedge, SoldBy = roll.SoldBy };
+        return Ask(() => RollCutting.Check(job), () => RollCutting.Cut(job), ("job.Parts", $"$.rolls.{name}.width: a piece of panel "), ("job", $"$.rolls.{name}"));
+    }
+
+    private void Wrong(bool isWrong, string path, Length value, double least, double most)
+    {
+        if (isWrong)
+        {
+            _troubles.Add(FormattableString.Invariant($"{path}: {value.Millimeters} mm; allowed is {least} to {most} mm"));
+        }
+    }
+
+    /// <summary>An answer, where its check has nothing to say; else what it says, at its places in the file.</summary>
+    private T? Ask<T>(Func<IReadOnlyList<InputProblem>> check, Func<T> answer, params (string Parameter, string Path)[] places)
+        where T : class
+    {
+        IReadOnlyList<InputProblem> problems = check();
+        foreach (InputProblem problem in problems)
+        {
+            (string parameter, string path) = places.First(place => problem.Parameter.StartsWith(place.Parameter, StringComparison.Ordinal));
+            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "CornerRadius" => "corner-radius", _ => name.Value.ToLowerInvariant() });
+            _troubles.Add($"{path}{member}: {problem.Value}; allowed is {problem.Allowed}");
+        }
+
+        return problems.Count == 0 ? answer() : null;
+    }
+}
+
+// ---------------------------------------------------------------------------------------------------------------------------
+// What the bench gets: problems first, then the sections in the order of the work; millimetres and inches to 1/16, cut sizes
+// to 1/64. Places are given from one datum, never from piece to piece.
+
+internal sealed class PanelSheet(Answers answers)
+{
+    private const int Width = 98;
+
+    private readonly StringBuilder _text = new();
+    private readonly Survey _survey = answers.Survey;
+    private readonly (string Of, Finding Finding)[] _findings = [.. answers.All().SelectMany(static each => each.Findings.Select(finding => (each.Of, finding))).DistinctBy(static each => each.finding.Message)];
+
+    internal string Text(bool workings)
+    {
+        PrintHead();
+        PrintFindings();
+        PrintBend();
+        PrintPanels();
+        PrintFixings();
+        PrintSheets();
+        PrintRolls();
+        PrintRest();
+        foreach (Workings steps in workings ? answers.All().Select(static each => each.Workings) : [])
+        {
+            _text.Append('\n').Append(steps.ToText());
+        }
+
+        return _text.ToString();
+    }
+
+    private void PrintHead()
+    {
+        Line($"PANEL SHEET    {_survey.Van}    survey: {_survey.Revision}");
+        foreach (Wall wall in _survey.Walls)
+        {
+            Line(wall.Side == "left" ? "LEFT WALL, panels L, seen from inside          rear  o - - - - - - - - - - - - ->  FRONT" : "RIGHT WALL, panels R, seen from inside         FRONT  <- - - - - - - - - - - - - o  rear");
+        }
+
+        Row("datum", $"u = 0 at the front end of the band and runs to the rear, {Tape(_survey.Band.Length)} long; v = 0 at the band's lower edge and runs up along the surface to {Tape(answers.Girth)}. Left and right of the van are as the driver sits. Cut sizes of a panel count from the front and lower edge of its ply, face up.");
+        Row("made of", $"{_survey.Panels.Goods.Name}, measured {Fine(_survey.Panels.Measured)}; foam of {Fine(_survey.Build.FoamThickness!.Value)} {(_survey.Build.IsFoamBacked ? "bonded to the cloth" : "glued on first, trimmed flush with the ply")}; cloth of {Fine(_survey.Build.ClothThickness)}");
+        foreach ((Wall wall, PanelWindow hole) in _survey.Walls.SelectMany(static wall => wall.Openings.Select(hole => (wall, hole))))
+        {
+            Row("opening", $"{wall.Side} wall: u {Tape(hole.Opening.FromU)} to {Tape(hole.Opening.ToU)}, v {Tape(hole.Opening.FromV)} to {Tape(hole.Opening.ToV)}, corners R {Tape(hole.CornerRadius)}");
+        }
+    }
+
+    private void PrintFindings()
+    {
+        Head(_findings.Any(static each => each.Finding.Severity == Severity.Problem) ? "PROBLEMS: do not start before these are settled" : "PROBLEMS: none found in what was asked");
+        PrintAll(Severity.Problem);
+        Head("CAUTIONS");
+        PrintAll(Severity.Caution);
+        foreach ((Length v, Length diameter, Length depth) wire in _survey.Band.Wires)
+        {
+            (double from, double to) = Answers.Beside(wire);
+            Row("wire", $"at v {Tape(wire.v)}, {Tape(wire.depth)} behind the face of the metal: NO fixing from v {Tape(Mm(from))} to {Tape(Mm(to))}");
+        }
+
+        Head("BEFORE ANYTHING IS CUT, DRILLED OR GLUED");
+        Row("find", "and mark wiring, gas, fuel and brake lines, tanks, airbags and seat-belt anchorages, in the pillars too: this sheet knows only what was entered. Nothing goes over an airbag or across the way it opens.");
+        Row("glue", "Contact adhesive: doors open, a fan on, flames and heaters off, until the smell is gone; a mask against its vapour.");
+        Row("saw", "Guards on, both sides of the cut supported, hands clear; eyes, ears and lungs protected. A bent panel springs: clamp it or have a second pair of hands before the first screw goes in or out.");
+    }
+
+    private void PrintAll(Severity severity)
+    {
+        foreach ((string of, Finding finding) in _findings.Where(each => each.Finding.Severity == severity))
+        {
+            Row(of, Rounded(finding.Message));
+        }
+    }
+
+    private void PrintBend()
+    {
+        Head("ARCS AND BEND");
+        foreach ((FittedCircle fit, Length u) in answers.Across.Zip(_survey.Band.Arcs, static (fit, arc) => (fit, arc.U)))
+        {
+            Row("across", $"at u {Tape(u)}: {Circle(fit)}");
+        }
+
+        Row("along", Circle(answers.Along));
+        foreach ((BendVerdict bend, RowsSearch least) in answers.Bends.Zip(answers.Least))
+        {
+            Row(bend.Follows ? "YES" : "NO", $"face grain {(bend.Panel.Sheet.Grain == BendGrain.AlongTheAxis ? "along the van" : "up the wall, around the curve")}: bent to R {Whole(bend.PeakRadius)} at its tightest, R {Up(bend.MinimumRadius)} or more is allowed; {(least.Rows is { } rows ? $"{rows} rows at equal distances are the least that serve" : "no number of rows serves")}");
+        }
+
+        if (answers.Double is { } both)
+        {
+            Row("both", $"ways at once: {Plain(100 * both.Share, 0)}% of what a flat sheet takes; up to {Floor(both.LargestShorterSide)} high it would take these curves");
+        }
+    }
+
+    private void PrintPanels()
+    {
+        Head("PANELS: cut sizes in mm (in), width along the van by height");
+        Line($"  {"panel",-6} {"what",-9} {"width",-20} {"height",-20} note");
+        foreach (Piece piece in answers.Pieces)
+        {
+            WrappedPanel panel = piece.Panel;
+            Size(piece.Name, "finished", panel.FinishedWidth, panel.FinishedHeight, $"u {Pair(Sum(piece.From, panel.Start))} to {Pair(Sum(piece.From, panel.Start, panel.FinishedWidth))}");
+            Size(string.Empty, "ply", panel.PlyWidth, panel.PlyHeight, $"face grain along the {(answers.Grain == BendGrain.AlongTheAxis ? "width" : "height")}");
+            if (panel.FoamWidth.Millimeters > 0)
+            {
+                Size(string.Empty, "foam", panel.FoamWidth, panel.FoamHeight, string.Empty);
+            }
+
+            Size(string.Empty, "cloth", panel.ClothWidth, panel.ClothHeight, panel.CornerCut is { } cut ? $"corners {Pair(cut)}" : string.Empty);
+            foreach (WindowCutOut hole in panel.Windows)
+            {
+                Row("opening", $"in the ply {Fine(hole.PlyFromFront)} from the front, {Fine(hole.PlyFromBottom)} up, {Fine(hole.PlyWidth)} by {Fine(hole.PlyHeight)}, corners R {Fine(hole.PlyRadius)}; in the cloth {Fine(hole.ClothFromFront)} from the front, {Fine(hole.ClothFromBottom)} up, {Fine(hole.ClothWidth)} by {Fine(hole.ClothHeight)}, and in each corner {hole.ReliefCutsPerCorner} relief cut{(hole.ReliefCutsPerCorner == 1 ? string.Empty : "s")} outward, the middle one {Fine(hole.ReliefCut)} long");
+            }
+
+            if (piece.Taper.Millimeters > 0)
+            {
+                Row("edge", $"rear edge on the slant: {Tape(piece.Taper)} less at the {(_survey.Band.RearEdge.Head.Millimeters > _survey.Band.RearEdge.Foot.Millimeters ? "head" : "foot")} of ply, foam and cloth alike; the sizes above are those of the longer edge");
+            }
+        }
+    }
+
+    private void PrintFixings()
+    {
+        MetalScrewChoice screw = answers.Screws[0];
+        Head("FIXINGS: places along each row from the ply's front edge, in mm (in)");
+        foreach (MetalScrewChoice each in answers.Screws)
+        {
+            Row("screw", each.Chosen is { } chosen ? $"{each.Job.Screws.Name}, {FormatMillimetres(chosen.Length.Nominal)} long; tip {Floor(chosen.WorstClearance)} or more from {(each.Job.Behind.Kind == BehindKind.Wire ? "the wire" : "the outer skin")}{(each.PilotHole is { } hole ? $"; drill {Fine(hole)} in the metal" : string.Empty)}" : $"NONE of the lengths serves where {(each.Job.Behind.Kind == BehindKind.Wire ? "a wire" : "the outer skin")} is behind");
+        }
+
+        Row("holds", $"{Plain(screw.Hold!.Value.Newtons, 0)} N a screw for good in the metal; the sheet pulls {Plain(answers.Pieces.Max(static piece => piece.Held.Rows.Max(static row => row.PullPerWidth.NewtonsPerMeter)), 0)} N a metre at the row that pulls most and stands off up to {Fine(answers.Pieces[0].Held.StandOff)} between rows");
+        Row("rows", $"need metal all along: a rail, or a strip on the ribs, at v {string.Join(", ", _survey.Band.Rows.Select(Tape))}, which is {string.Join(", ", answers.Rows.Select(Tape))} up the ply");
+        foreach (Piece piece in answers.Pieces)
+        {
+            Row(piece.Name, string.Join("; ", piece.Fixings.Rows.GroupBy(static row => string.Join(", ", row.Positions.Select(Pair))).Select(same => $"row{(same.Count() > 1 ? "s" : string.Empty)} v {string.Join(", ", same.Select(row => FormatMillimetres(Sum(row.Position, answers.EdgeOff), 0)[..^3]))}: {same.Key}, up to {Plain(Math.Ceiling(same.Max(static row => row.GreatestLoad.Newtons)), 0)} N each")));
+        }
+    }
+
+    private void PrintSheets()
+    {
+        NestingPlan plan = answers.Nesting!;
+        Head("PLY: sheets to buy, pieces on them, cuts in order; mm (in) from the sheet's corner, along its grain");
+        foreach (SheetPurchase buy in plan.Purchases)
+        {
+            Row("buy", $"{buy.Count} of {Tape(buy.Sheet.Length)} along the grain by {Tape(buy.Sheet.Width)}: {Money(buy.Cost)}");
+        }
+
+        Row("cost", plan.Proven ? $"{Money(plan.Cost)}: no other layout costs less (proven)" : $"{Money(plan.Cost)}{(plan.LeastCost is { } least ? $", {Money(least)} at least: that nothing cheaper exists is not proven" : string.Empty)}");
+        foreach ((NestedSheet sheet, int i) in plan.Sheets.Select(static (sheet, i) => (sheet, i)))
+        {
+            Line($"  sheet {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}{(sheet.IsOffcut ? ", an offcut" : string.Empty)}");
+            foreach (NestedPiece piece in sheet.Pieces)
+            {
+                Row(piece.Name!, $"{Cut(piece.Length)} by {Cut(piece.Width)} at {Cut(piece.Along)} along, {Cut(piece.Across)} across");
+            }
+
+            foreach (SheetCut cut in sheet.Cuts)
+            {
+                Row($"cut {cut.Number}", $"{(cut.IsAlongLength ? "rip" : "crosscut")}{(cut.IsTrim ? ", trim" : string.Empty)}: set to {Cut(cut.Size)}; from {Pair(cut.Start)} to {Pair(cut.End)}, at {Cut(cut.Position)} of the sheet");
+            }
+
+            foreach (SheetRemnant left in sheet.Kept)
+            {
+                Row("keep", $"{Pair(left.Length)} by {Pair(left.Width)}");
+            }
+        }
+    }
+
+    private void PrintRolls()
+    {
+        Head("CLOTH AND FOAM: places on the roll in mm (in), from its end and its left edge; arrow up the roll");
+        foreach ((string name, RollPlan roll) in _survey.Build.IsFoamBacked ? [("foam-backed cloth", answers.Backed!)] : new[] { ("cloth", answers.Cloth!), ("foam", answers.Foam!) })
+        {
+            Row("buy", $"{Tape(roll.LengthToBuy)} of {name}, {Tape(roll.Job.Width)} wide; the pieces take {Tape(roll.Length)}{(roll.Proven ? ", and no layout takes less" : $", {Tape(roll.LeastLength)} at least")}; {Plain(100 * roll.Used, 0)}% ends in pieces");
+            foreach (RollPiece piece in roll.Pieces)
+            {
+                Row(piece.Name!, $"{Pair(piece.Along)} along the roll by {Pair(piece.Across)} across, from {Pair(piece.FromEnd)}, {Pair(piece.FromEdge)} off the edge{(piece.IsTurned ? ", TURNED" : string.Empty)}");
+            }
+        }
+
+        Row("arrow", _survey.Build.Nap is NapDirection.None or NapDirection.Unknown ? "mark on the back of every piece which end is up" : $"mark on the back of every piece an arrow along the roll: it points {Regex.Replace(_survey.Build.Nap.ToString(), "(?<=[a-z])[A-Z]", static letter => " the " + letter.Value, RegexOptions.CultureInvariant).ToLowerInvariant()} on the wall");
+        Row("glue", $"{Plain(answers.Glue.Containers, 2)} litres, {answers.Glue.ToBuy} to buy, for {Plain(answers.Glue.Bonded.SquareMeters, 2)} m² of bond with both faces coated: {Money(answers.Glue.ToBuy * _survey.Adhesive.Price)}");
+        Row("staples", $"{answers.Staples!.Count} with legs of {Fine(_survey.StapleLeg)}: {Fine(answers.Staples.Depth)} deep, {Fine(answers.Staples.LeftBeforePoint)} of the thinnest ply before the point; {(answers.Staples.LongestLeg is { } longest ? $"legs up to {Fine(longest)} will do" : "no leg will do: glue only")}");
+        WrapVerdict two = answers.Comparison;
+        Row("or", $"foam-backed cloth: materials {Money(two.BackedMaterials)}, {Plain(two.BackedHours.TotalHours, 1)} hours ({Tape(answers.Backed!.LengthToBuy)} to buy, {answers.GlueBacked.ToBuy} litres). Separate foam: materials {Money(two.SeparateMaterials)}, {Plain(two.SeparateHours.TotalHours, 1)} hours ({Tape(answers.Cloth!.LengthToBuy)} of cloth, {Tape(answers.Foam!.LengthToBuy)} of foam, {answers.GlueSeparate.ToBuy} litres).");
+        Row(string.Empty, two.BreakEvenRate is { } rate ? $"Both cost the same where an hour is worth {Money(rate)}: above that {Way(two.CheaperAbove)} is cheaper, below it {Way(two.CheaperBelow)}." : $"{Way(two.CheaperAbove)} is cheaper whatever an hour is worth.");
+    }
+
+    private void PrintRest()
+    {
+        Head("NOTES");
+        PrintAll(Severity.Note);
+        Head("DEFAULTS TAKEN, and what each rests on");
+        foreach (IGrouping<string, DefaultUsed> same in answers.All().SelectMany(static each => each.Defaults).GroupBy(static used => used.Source.ToString()))
+        {
+            Row("-", $"{string.Join(", ", same.Select(static used => $"{used.Figure.Name.Replace('-', ' ')} {Plain(used.Figure.Value, 4)} {used.Figure.Unit}".TrimEnd()).Distinct())}: {same.Key}");
+        }
+
+        Row("-", $"nothing within {Tape(Mm(30))} to either side of a wire; depths behind the metal {Tape(Mm(3))} off either way (default, judgement)");
+    }
+
+    private static string Circle(FittedCircle fit) => fit.Radius is { } radius ? $"R {Whole(radius)}{(fit.RadiusStandardError is { } error ? $", give or take {Whole(error)}" : string.Empty)}; {Fine(fit.OverChord.Rise)} under {Tape(fit.OverChord.Chord)}, {Tape(fit.OverChord.ArcLength)} round the curve" : "flat, as far as the readings tell";
+
+    private static string Way(WrapAdvantage way) => way switch { WrapAdvantage.FoamBacked => "foam-backed cloth", WrapAdvantage.SeparateFoam => "separate foam", _ => "neither" };
+
+    private static Length Sum(params Length[] lengths) => Mm(Math.Round(lengths.Sum(static length => length.Millimeters), 6));
+
+    private static string Tape(Length length) => $"{FormatMillimetres(length, 0)} ({FormatInches(length)})";
+
+    /// <summary>Without units, for columns whose head names them.</summary>
+    private static string Pair(Length length) => Regex.Replace(Tape(length), " (mm|in)", string.Empty);
+
+    private static string Cut(Length length) => Regex.Replace($"{FormatMillimetres(length)} ({FormatInches(length, 64)})", " (mm|in)", string.Empty);
+
+    private static string Fine(Length length) => FormatMillimetres(length, 1);
+
+    private static string Whole(Length? length) => FormatMillimetres(length!.Value, 0);
+
+    private static string Up(Length length) => FormatMillimetres(Mm(Math.Ceiling(Math.Round(length.Millimeters, 6))), 0);
+
+    private static string Floor(Length length) => FormatMillimetres(Mm(Math.Floor(Math.Round(length.Millimeters, 6))), 0);
+
+    private static string Money(decimal amount) => amount.ToString("0.00", CultureInfo.InvariantCulture);
+
+    private static string Plain(double value, int decimals) => Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
+
+    /// <summary>The library writes micrometres; a bench reads tenths, and whole millimetres of what is longer than a hand.</summary>
+    private static string Rounded(string message) => Regex.Replace(message, @"(?<![\w.])(\d+\.\d+) mm", static match =>
+        double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) is var value && value < 1 ? match.Value : Plain(value, value < 100 ? 1 : 0) + " mm", RegexOptions.CultureInvariant);
+
+    private void Size(string panel, string what, Length width, Length height, string note) => Line($"  {panel,-6} {what,-9} {Cut(width),-20} {Cut(height),-20} {note}".TrimEnd());
+
+    private void Head(string text) => Line($"\n{text}\n{new string('-', Width)}");
+
+    private void Line(string text) => _text.Append(text).Append('\n');
+
+    /// <summary>A label and its text, broken at spaces where it is too wide.</summary>
+    private void Row(string label, string text)
+    {
+        string lead = $"  {label,-8} ";
+        while (lead.Length + text.Length > Width && text.LastIndexOf(' ', Width - lead.Length) is > 0 and int cut)
+        {
+            Line(lead + text[..cut]);
+            (lead, text) = (new string(' ', 11), text[(cut + 1)..]);
+        }
+
+        Line(lead + text);
+    }
+}
