@@ -18,6 +18,13 @@ internal static class FixingSamples
     internal static readonly PanelFixingJob Fixings = new(
         [new(Mm(0), ForcePerLength.FromNewtonsPerMillimeter(0)), new(Mm(200), ForcePerLength.FromNewtonsPerMillimeter(0.675)), new(Mm(400), ForcePerLength.FromNewtonsPerMillimeter(-0.1))], Mm(1000), Force.FromNewtons(100));
 
+    internal static readonly PanelWall Wall = new(Mm(3400), Mm(994), Mm(2440), Mm(1220))
+    {
+        Openings = [new FaceOpening(Mm(500), Mm(1400), Mm(230), Mm(610))],
+        Ribs = [new PanelJointLine(Mm(480), Mm(60)), new PanelJointLine(Mm(1420), Mm(60)), new PanelJointLine(Mm(2330), Mm(50))],
+        Rails = [new PanelJointLine(Mm(642), Mm(40))],
+    };
+
     internal static IEnumerable<(string Name, object Result)> Results()
     {
         yield return ("no sheet", default(SheetHold));
@@ -63,6 +70,19 @@ internal static class FixingSamples
         foreach (PanelFixingJob panel in panels)
         {
             yield return ($"fixings {panel}", PanelFixings.Place(panel));
+        }
+
+        PanelWall[] walls =
+        [
+            Wall,
+            Wall with { SquareMetreMass = Mass.FromKilograms(4.55), MostMass = Mass.FromKilograms(6), MostLength = Mm(1700.5) },
+            Wall with { SheetLength = Mm(700.5), SheetWidth = Mm(700) },
+            Wall with { Rails = [new PanelJointLine(Mm(642.5), Mm(20)) { MustSplit = true }, new PanelJointLine(Mm(800), Mm(20))], Reveal = Mm(2.5), Grain = PanelGrainDirection.Either },
+            Wall with { Openings = [new FaceOpening(Mm(1900), Mm(2000.5), Mm(0), Mm(994))], Landing = Mm(10), CornerDistance = Mm(30), LeastPanel = Mm(200) },
+        ];
+        foreach (PanelWall wall in walls)
+        {
+            yield return ($"split {wall}", PanelSplit.Split(wall));
         }
     }
 }

@@ -268,6 +268,19 @@ internal static class GoodValues
         // Kerfs
         [typeof(KerfedPanel)] = static () => new KerfedPanel(Mm(300), Angle.FromDegrees(90), TolerancedLength.PlusMinus(Mm(18), Mm(0.4)), Mm(3), Mm(3.2)) { DepthError = Mm(0.2), WebSheet = BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
         [typeof(KerfPlan)] = static () => KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2))),
+        [typeof(PanelJointLine)] = static () => new PanelJointLine(Mm(300), Mm(60)),
+        [typeof(IReadOnlyList<PanelJointLine>)] = static () => new[] { new PanelJointLine(Mm(300), Mm(60)) },
+        [typeof(PanelWall)] = static () => FixingSamples.Wall with
+        {
+            Grain = PanelGrainDirection.Either,
+            Reveal = Mm(2),
+            Landing = Mm(10),
+            CornerDistance = Mm(40),
+            LeastPanel = Mm(100),
+            MostLength = Mm(2400),
+            SquareMetreMass = Mass.FromKilograms(5),
+        },
+        [typeof(PanelSplitPlan)] = static () => PanelSplit.Split(FixingSamples.Wall),
     };
 
     /// <summary>By method and parameter, where a value of the right type is not enough.</summary>
@@ -385,6 +398,10 @@ internal static class GoodValues
         ["RivetNutJob.threadTo"] = Mm(12),
         ["RivetNutJob.screws"] = new[] { Mm(16), Mm(20), Mm(25) },
         ["PanelFixingJob.width"] = Mm(1000),
+        ["PanelWall.length"] = Mm(3400),
+        ["PanelWall.girth"] = Mm(994),
+        ["PanelWall.sheetLength"] = Mm(2440),
+        ["PanelWall.sheetWidth"] = Mm(1220),
         ["PanelFixingJob.hold"] = Force.FromNewtons(100),
     };
 
