@@ -167,7 +167,8 @@ internal static class BadInputRules
         Taken("new CourseFace(*", "*", "*", "stored unchecked: the calculator checks it"),
         // Moisture
         Taken("EquilibriumMoisture.*", "temperature", "-1", "a degree of frost"),
-        Taken("EquilibriumMoisture.*", "relativeHumidity|moistureContent", "0", "dry air, ovendry wood"),
+        Taken("EquilibriumMoisture.*", "relativeHumidity", "default", "dry air"),
+        Taken("EquilibriumMoisture.*", "moistureContent", "0", "ovendry wood"),
 
         // Shape of the shell
         Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),

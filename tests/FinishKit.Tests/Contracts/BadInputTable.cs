@@ -41,6 +41,7 @@ public sealed class BadInputTable
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
         ["BoardJoints.Choose(JointJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "BoardJoints.Check(JointJob job)",
         ["CourseLayout.LayOut(CourseFace face)"] = "CourseLayout.Check(CourseFace face)",
+        ["CourseBreaks.Judge(Length boardWidth, Angle leanChange, Angle? limit)"] = "CourseBreaks.Check(Length boardWidth, Angle leanChange, Angle? limit)",
 
         // Shape of the shell
         ["ProfileBreaks.Find(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)"] = "ProfileBreaks.Check(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)",

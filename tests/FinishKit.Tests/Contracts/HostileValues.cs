@@ -31,6 +31,7 @@ internal static class HostileValues
         [typeof(Force)] = Quantities<Force, ForceUnit>(static (value, unit) => new(value, unit), ForceUnit.Newton, ForceUnit.Meganewton),
         [typeof(Density)] = Quantities<Density, DensityUnit>(static (value, unit) => new(value, unit), DensityUnit.KilogramPerCubicMeter, DensityUnit.TonnePerCubicMeter),
         [typeof(Temperature)] = Quantities<Temperature, TemperatureUnit>(static (value, unit) => new(value, unit), TemperatureUnit.DegreeCelsius, TemperatureUnit.Kelvin),
+        [typeof(RelativeHumidity)] = Quantities<RelativeHumidity, RelativeHumidityUnit>(static (value, unit) => new(value, unit), RelativeHumidityUnit.Percent, RelativeHumidityUnit.Percent),
         [typeof(Pressure)] = Quantities<Pressure, PressureUnit>(static (value, unit) => new(value, unit), PressureUnit.Megapascal, PressureUnit.Gigapascal),
         [typeof(ForcePerLength)] = Quantities<ForcePerLength, ForcePerLengthUnit>(static (value, unit) => new(value, unit), ForcePerLengthUnit.NewtonPerMillimeter, ForcePerLengthUnit.MeganewtonPerMeter),
         [typeof(Area)] = Quantities<Area, AreaUnit>(static (value, unit) => new(value, unit), AreaUnit.SquareMillimeter, AreaUnit.SquareKilometer),

@@ -253,7 +253,8 @@ internal static class Samples
         yield return ("a board over a ridge", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(-3.25), Angle.FromDegrees(3.5)));
         yield return ("a break that ends a course", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(9.5)));
         yield return ("no break", default(CourseBreak));
-        yield return ("air and wood", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(20.5), 50.5));
+        yield return ("air and wood", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(20.5), UnitsNet.RelativeHumidity.FromPercent(50.5)));
+        yield return ("hot air", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(59.5), UnitsNet.RelativeHumidity.FromPercent(12.5)));
         yield return ("dry air", default(MoistureBalance));
         CourseFace boarded = new(Mm(3400.5), Mm(994), BoardCover.SquareEdged(Mm(89.5), Mm(0.5)))
         {
@@ -290,6 +291,11 @@ internal static class Samples
         }
 
         yield return ("a cut that runs out", EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(120.5)), new(Mm(100), Mm(0.5))), [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) }));
+        yield return ("an edge over the datum", EndCuts.Schedule(new EndCutJob(EdgeCurve.Through([new(Mm(0), Mm(100.5)), new(Mm(50), Mm(-50.25)), new(Mm(100), Mm(100))], EdgeFit.Linear), [Mm(0), Mm(99.5)], Mm(0))));
+        yield return ("courses beside bare strips", CourseLayout.LayOut(boarded with { Openings = [], Breaks = [new(Mm(0.25), UnitsNet.Angle.FromDegrees(9.5)), new(Mm(642.5), UnitsNet.Angle.FromDegrees(-9.5))] }));
+        yield return ("a bowed wall", ProfileBreaks.Find([new(Mm(0), Mm(0)), new(Mm(100), Mm(6)), new(Mm(200.5), Mm(8.25)), new(Mm(300), Mm(6)), new(Mm(400), Mm(0))]));
+        yield return ("a steep rail", Flattening.Line([new(Mm(0), Mm(0)), new(Mm(500), Mm(112.5)), new(Mm(1000), Mm(200.5))]));
+        yield return ("boards on hand", BoardCutting.Cut(cut with { Stock = [new StockBoard(Mm(2438), 0m) { Available = 1234 }] }));
         foreach ((string Name, object Result) sample in PanelsByHand())
         {
             yield return sample;

@@ -4,7 +4,6 @@ using FsCheck;
 using FsCheck.Xunit;
 using UnitsNet;
 using Xunit;
-using static FinishKit.Measure;
 
 namespace FinishKit.Tests.Panels;
 
