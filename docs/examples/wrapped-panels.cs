@@ -102,20 +102,23 @@ internal sealed class Survey
         Metal = file.Object("metal", metal => new Metal(metal.Length("thickness", 0.4, 5), metal.Number("strength-mpa", 100, 1000, " MPa"), metal.Length("skin-behind", 0, 500), screws.Diameter, screws.Pitch, screws.Lengths))!;
         Panels = file.Object("panels", static panels =>
         {
-            SheetGoods goods = Goods.FirstOrDefault(each => each.Name == panels.Text("sheet", [.. Goods.Select(static each => each.Name)])) ?? Goods[0];
+            string sheet = panels.Text("sheet", [.. Goods.Select(static each => each.Name)]);
+            SheetGoods goods = Array.Find(Goods, each => each.Name == sheet) ?? Goods[0];
             return new Panels(
                 goods,
                 panels.Length("measured", goods.Thickness.Least.Millimeters, goods.Thickness.Greatest.Millimeters),
                 panels.Length("longest", 200, 10_000),
                 panels.Number("kg-per-m2", 0.5, 50, " kg"),
                 panels.Number("heaviest-kg", 0.5, 100, " kg"),
-                panels.List("joints", 0, 50, static joint => joint.Length("u", 1, 20_000)),
+                panels.Length("trim", 0, 100),
                 panels.List("sheets", 1, 10, static sheet => new StockSheet(sheet.Length("length", 300, 10_000), sheet.Length("width", 300, 10_000), (decimal)sheet.Number("price", 0, 100_000))),
                 panels.List("offcuts", 0, 50, static offcut => new SheetOffcut(offcut.Length("length", 50, 10_000), offcut.Length("width", 50, 10_000))));
         })!;
         Build = file.Object("wrap", wrap => new WrapBuild(Panels?.Measured ?? default, wrap.Length("cloth", 0.2, 10))
         {
             FoamThickness = wrap.Length("foam", 0.5, 20),
+            TurnUnder = wrap.Length("turn-under", 10, 200),
+            Joint = wrap.Length("joint", 0.5, 10),
             IsFoamBacked = wrap.Text("foam-comes", "separate", "on the cloth") == "on the cloth",
             Nap = wrap.Choice<NapDirection>("nap"),
             Stretch = wrap.Choice<ClothStretch>("stretch"),
@@ -138,7 +141,7 @@ internal sealed class Survey
 internal sealed record Band(Length Length, (Length Foot, Length Head) RearEdge, (Length U, MeasuredPoint[] Points)[] Arcs, MeasuredPoint[] Along, (Length U, Length Width)[] Ribs, Length[] Rows, (Length V, Length Diameter, Length Depth)[] Wires);
 internal sealed record Wall(string Side, PanelWindow[] Openings);
 internal sealed record Metal(Length Thickness, double Strength, Length Skin, Length Diameter, Length Pitch, Length[] Lengths);
-internal sealed record Panels(SheetGoods Goods, Length Measured, Length Longest, double SquareMetre, double Heaviest, Length[] Joints, StockSheet[] Sheets, SheetOffcut[] Offcuts);
+internal sealed record Panels(SheetGoods Goods, Length Measured, Length Longest, double SquareMetre, double Heaviest, Length Trim, StockSheet[] Sheets, SheetOffcut[] Offcuts);
 internal sealed record Roll(Length Width, Length Selvedge, Length SoldBy, decimal Price);
 
 /// <summary>
@@ -287,10 +290,10 @@ internal sealed class Entry(JsonElement json, string path, List<string> troubles
 // What is asked of the library, in the order of the work. Each calculator checks its input first (Check..., nothing thrown),
 // so that a mistake of the file is named by its place; then it answers.
 
-/// <summary>One panel: where it is on its wall, its cut sizes, what holds it to the arc, its fixings.</summary>
-internal sealed record Piece(string Name, Wall Wall, Length From, Length To, WrapPlan Wrap, WrapPlan OtherWrap, HoldDownResult Held, PanelFixingPlan Fixings, Length Taper)
+/// <summary>One panel: where the opening that it fills starts, how much less it is at one end of its rear edge, both ways of wrapping it, what holds it to the arc.</summary>
+internal sealed record Piece(string Name, Length From, Length Taper, WrapPlan Separate, WrapPlan Backed, HoldDownResult Held, PanelFixingPlan Fixings)
 {
-    internal WrappedPanel Panel => Wrap.Panels[0];
+    internal WrapPlan Made(Survey survey) => survey.Build.IsFoamBacked ? Backed : Separate;
 }
 
 internal sealed class Answers
@@ -316,63 +319,101 @@ internal sealed class Answers
         for (int i = 0; i < band.Rows.Length; i++)
         {
             double least = i == 0 ? 5 : band.Rows[i - 1].Millimeters + 20, most = Girth.Millimeters - 5;
-            Wrong(band.Rows[i].Millimeters < least || band.Rows[i].Millimeters > most, $"$.band.rows[{i}].v", band.Rows[i], least, most);
+            if (band.Rows[i].Millimeters < least || band.Rows[i].Millimeters > most)
+            {
+                troubles.Add(FormattableString.Invariant($"$.band.rows[{i}].v: {band.Rows[i].Millimeters} mm; allowed is {least} to {most} mm"));
+            }
         }
 
         // What wrapping takes off a ply at each edge, from one panel of the greatest size; then whether that ply bends, by its grain.
-        WrapJob largest = new(panels.Longest, Girth, survey.Build);
-        WrappedPanel? try1 = Ask(() => PanelWrap.CheckPlan(largest), () => PanelWrap.Plan(largest), ("job.OpeningHeight", "$.band.arcs-across: girth"), ("job.Build", "$.wrap"), ("job", "$.panels.longest"))?.Panels[0];
-        if (try1 is null || troubles.Count > 0)
+        WrapBuild separate = survey.Build with { IsFoamBacked = false, EdgeGap = survey.Build.Joint }, backed = separate with { IsFoamBacked = true };
+        WrapJob largest = new(panels.Longest, Girth, survey.Build.IsFoamBacked ? backed : separate);
+        WrapPlan? trial = Ask(() => PanelWrap.CheckPlan(largest), () => PanelWrap.Plan(largest), ("job.OpeningHeight", "$.band.arcs-across: girth"), ("job.Build", "$.wrap"), ("job", "$.panels.longest"));
+        if (trial is null || troubles.Count > 0)
         {
             return;
         }
 
-        EdgeOff = Mm((Girth.Millimeters - try1.PlyHeight.Millimeters) / 2);
+        WrappedPanel one = trial.Panels[0];
+        EdgeOff = Mm((Girth.Millimeters - one.PlyHeight.Millimeters) / 2);
         Rows = [.. band.Rows.Select(row => Less(row, EdgeOff))];
-        Bends = [.. new[] { BendGrain.AroundTheCurve, BendGrain.AlongTheAxis }.Select(grain => PanelBend.Judge(Case(grain, try1)))];
+        Bends = [.. new[] { BendGrain.AroundTheCurve, BendGrain.AlongTheAxis }.Select(grain => PanelBend.Judge(new BendCase(BentSheet.Of(panels.Goods, grain), Tightest.Radius) { Rows = Rows, BowAlong = Along.Radius, Girth = one.PlyHeight, Width = one.PlyWidth }))];
         Least = [.. Bends.Select(bend => HoldDown.LeastEqualRows(bend.Panel.Sheet, Tightest.Radius))];
-        Grain = Bends[0].Follows && !Bends[1].Follows ? BendGrain.AroundTheCurve : BendGrain.AlongTheAxis;
-        Sheet = BentSheet.Of(panels.Goods, Grain);
-        Double = Tightest.Radius is { } around && Along.Radius is { } along ? DoubleCurvature.Judge(new BowedPanel(Sheet, around, along, try1.PlyHeight, try1.PlyWidth)) : null;
+        IsAlong = Bends[1].Follows || !Bends[0].Follows;
+        BentSheet sheet = Bends[IsAlong ? 1 : 0].Panel.Sheet;
+        Double = Tightest.Radius is { } around && Along.Radius is { } along ? DoubleCurvature.Judge(new BowedPanel(sheet, around, along, one.PlyHeight, one.PlyWidth)) : null;
 
-        // The screw of each row by what is behind it there, and what one holds in the metal.
-        Screws = [.. band.Rows.Select(Near).Distinct().Select(behind => new MetalScrewJob(
-            [Layer.Compressible("cloth and foam", Sum(survey.Build.ClothThickness, survey.Build.FoamThickness!.Value), survey.Build.ClothThickness), Layer.Panel(panels.Goods)],
-            metal.Thickness, behind, new FastenerSeries($"{FormatMillimetres(metal.Diameter)} tapping screw", FastenerKind.WoodScrew, metal.Diameter, metal.Lengths), metal.Pitch)
-        { MetalStrength = Pressure.FromMegapascals(metal.Strength) }).Select(job => Ask(() => MetalScrew.Check(job), () => MetalScrew.Choose(job), ("job.Screws.Lengths", "$.screws.lengths"), ("job.Pitch", "$.screws.pitch"), ("job", "$.screws"))!)];
+        // The screw of each row by what is behind it there, a washer on the cloth, and what one holds in the metal.
+        Layer[] layers = [Layer.Compressible("cloth and foam", Mm(survey.Build.ClothThickness.Millimeters + survey.Build.FoamThickness!.Value.Millimeters), survey.Build.ClothThickness), Layer.Panel(panels.Goods)];
+        FastenerSeries stocked = new($"{FormatMillimetres(metal.Diameter)} tapping screw", FastenerKind.WoodScrew, metal.Diameter, metal.Lengths);
+        Screws = [.. band.Rows.Select(Near).Distinct().Select(behind => new MetalScrewJob(layers, metal.Thickness, behind, stocked, metal.Pitch) { MetalStrength = Pressure.FromMegapascals(metal.Strength), SetDepth = Mm(0) })
+            .Select(job => Ask(() => MetalScrew.Check(job), () => MetalScrew.Choose(job), ("job.Screws.Lengths", "$.screws.lengths"), ("job", "$.screws"))!)];
+
+        // Panels of each wall between joints on ribs: on the longest sheet, in reach of the hands, and no wider than the cloth goes across its roll.
+        StockSheet longest = panels.Sheets.MaxBy(sheet => (IsAlong ? sheet.Length : sheet.Width).Millimeters)!;
+        double more = one.FinishedWidth.Millimeters - one.PlyWidth.Millimeters - (2 * panels.Trim.Millimeters), turned = one.ClothWidth.Millimeters - one.FinishedWidth.Millimeters;
+        bool isAcross = one.ClothWidth.Equals(trial.ClothPieces[0].Across, Mm(0)) && !trial.ClothPieces[0].IsTurnable;
+        double widest = isAcross ? new[] { survey.Rolls.Cloth, survey.Rolls.Backed }.Min(static roll => roll.Width.Millimeters - (2 * roll.Selvedge.Millimeters)) - turned : double.MaxValue;
+        Length end = Less(band.Length, Mm(Math.Min(band.RearEdge.Foot.Millimeters, band.RearEdge.Head.Millimeters)));
+        Splits = [.. survey.Walls.Select(wall => new PanelWall(end, Girth, Mm(longest.Length.Millimeters + more), Mm(longest.Width.Millimeters + more))
+        {
+            Grain = IsAlong ? PanelGrainDirection.AlongU : PanelGrainDirection.AlongV,
+            Ribs = [.. band.Ribs.Select(static rib => new PanelJointLine(rib.U, rib.Width))],
+            Openings = [.. wall.Openings.Select(static window => window.Opening)],
+            Reveal = survey.Build.Joint,
+            MostLength = Mm(Math.Min(panels.Longest.Millimeters, widest)),
+            SquareMetreMass = Mass.FromKilograms(panels.SquareMetre),
+            MostMass = Mass.FromKilograms(panels.Heaviest),
+        }).Select((wall, i) => Ask(() => PanelSplit.Check(wall), () => PanelSplit.Split(wall), ("wall.Openings", $"$.walls[{i}].openings"), ("wall.Ribs", "$.band.ribs"), ("wall", "$.panels"))!)];
+        if (troubles.Count > 0 || Splits.Any(static split => !split.IsSplit))
+        {
+            return;
+        }
+
+        // Each panel: cut sizes both ways of wrapping, what holds it to the arc, its fixings. The wrap leaves its gap at each edge of an opening, the split has done so at joints.
+        Pieces = [.. Splits.Zip(survey.Walls).SelectMany(pair => pair.First.Panels.Select((panel, i) =>
+        {
+            Length gap = survey.Build.Joint!.Value, from = i == 0 ? panel.FromU : Less(panel.FromU, gap), to = i == pair.First.Panels.Count - 1 ? panel.ToU : Less(panel.ToU, -gap);
+            WrapJob job = new(Less(to, from), Girth, separate)
+            {
+                Windows = [.. pair.Second.Openings.Where(each => each.Opening.ToU.Millimeters > from.Millimeters && each.Opening.FromU.Millimeters < to.Millimeters)
+                    .Select(each => each with { Opening = new FaceOpening(Less(each.Opening.FromU, from), Less(each.Opening.ToU, from), each.Opening.FromV, each.Opening.ToV) })],
+            };
+            return Ask(() => PanelWrap.CheckPlan(job), () => PanelWrap.Plan(job), ("job.Windows", $"$.walls[{Array.IndexOf(survey.Walls, pair.Second)}].openings: of panel {i + 1}, "), ("job", "$.panels")) is not { } plan ? null!
+                : Hold($"{(pair.Second.Side == "left" ? "L" : "R")}{i + 1}", from, plan, PanelWrap.Plan(job with { Build = backed }), Mm(i < pair.First.Panels.Count - 1 ? 0 : Math.Abs(band.RearEdge.Foot.Millimeters - band.RearEdge.Head.Millimeters)));
+        }))];
         if (troubles.Count > 0)
         {
             return;
         }
 
-        // The panels of each wall between joints on ribs; each with its cut sizes, hold and fixings.
-        Pieces = [.. survey.Walls.SelectMany(Split)];
-        if (troubles.Count > 0)
-        {
-            return;
-        }
-
-        // Ply on sheets for a saw; cloth and foam on rolls, both ways of wrapping.
-        bool isAlong = Grain == BendGrain.AlongTheAxis;
-        NestingJob nesting = new([.. Pieces.Select(piece => (piece.Name, Along: isAlong ? piece.Panel.PlyWidth : piece.Panel.PlyHeight, Across: isAlong ? piece.Panel.PlyHeight : piece.Panel.PlyWidth, piece.Taper))
-            .Select(ply => new SheetPart(ply.Along, ply.Across, 1, mayTurn: false) { Name = ply.Name, Area = (ply.Along * ply.Across) - (ply.Taper * try1.PlyHeight / 2) })], panels.Sheets, SheetCutting.Sawn) { Offcuts = panels.Offcuts };
-        Nesting = Ask(() => SheetNesting.Check(nesting), () => SheetNesting.Nest(nesting), ("job.Stock", "$.panels.sheets"), ("job.Offcuts", "$.panels.offcuts"), ("job", "$.panels"));
-        bool isBacked = survey.Build.IsFoamBacked;
-        Func<Piece, WrapPlan> separate = piece => isBacked ? piece.OtherWrap : piece.Wrap, backed = piece => isBacked ? piece.Wrap : piece.OtherWrap;
-        (Cloth, Foam, Backed) = (OnRoll("cloth", survey.Rolls.Cloth, piece => separate(piece).ClothPieces[0]), OnRoll("foam", survey.Rolls.Foam, piece => separate(piece).FoamPieces[0]), OnRoll("foam-backed", survey.Rolls.Backed, piece => backed(piece).ClothPieces[0]));
-        if (Cloth is null || Foam is null || Backed is null || troubles.Count > 0)
-        {
-            return;
-        }
+        // Ply on sheets, sawn; cloth and foam on rolls, both ways of wrapping.
+        NestingJob nesting = new([.. Pieces.Select(Part)], panels.Sheets, SheetCutting.Sawn) { Offcuts = panels.Offcuts, Trim = panels.Trim };
+        Nesting = Ask(() => SheetNesting.Check(nesting), () => SheetNesting.Nest(nesting), ("job.Stock", "$.panels.sheets"), ("job.Offcuts", "$.panels.offcuts"), ("job", "$.panels.trim"));
+        Cloth = OnRoll("cloth", survey.Rolls.Cloth, static piece => piece.Separate.ClothPieces[0]);
+        Foam = OnRoll("foam", survey.Rolls.Foam, static piece => piece.Separate.FoamPieces[0]);
+        Backed = OnRoll("foam-backed", survey.Rolls.Backed, static piece => piece.Backed.ClothPieces[0]);
 
         // Glue and staples, and the two ways against each other.
-        (GlueSeparate, GlueBacked) = (Glue(separate), Glue(backed));
-        StapleJob staples = new([.. Pieces.SelectMany(static piece => piece.Wrap.WrappedEdges)], panels.Goods.Thickness, survey.StapleLeg) { UnderCrown = survey.Build.ClothThickness };
+        StapleJob staples = new([.. Pieces.SelectMany(piece => piece.Made(survey).WrappedEdges)], panels.Goods.Thickness, survey.StapleLeg) { UnderCrown = survey.Build.ClothThickness };
         Staples = Ask(() => PanelStaples.CheckSetOut(staples), () => PanelStaples.SetOut(staples), ("job.Leg", "$.staples.leg"), ("job", "$.staples"));
+        if (Nesting is null || Cloth is null || Foam is null || Backed is null || Staples is null)
+        {
+            return;
+        }
+
+        (GlueSeparate, GlueBacked) = (Glue(static piece => piece.Separate), Glue(static piece => piece.Backed));
         Comparison = WrapComparison.Compare(new WrapChoice(Bought(Backed), survey.Rolls.Backed.Price, Bought(Cloth), survey.Rolls.Cloth.Price, Bought(Foam), survey.Rolls.Foam.Price)
         { Panels = Pieces.Length, BackedExtras = GlueBacked.ToBuy * survey.Adhesive.Price, SeparateExtras = GlueSeparate.ToBuy * survey.Adhesive.Price });
 
-        BendCase Case(BendGrain grain, WrappedPanel panel) => new(BentSheet.Of(panels.Goods, grain), Tightest!.Radius) { Rows = Rows, BowAlong = Along.Radius, Girth = panel.PlyHeight, Width = panel.PlyWidth };
+        Piece Hold(string name, Length from, WrapPlan plan, WrapPlan other, Length taper)
+        {
+            WrappedPanel panel = (survey.Build.IsFoamBacked ? other : plan).Panels[0];
+            Force capacity = Screws[0].Hold!.Value;
+            HoldDownResult held = HoldDown.OnArc(new HoldDownCase(sheet, Tightest.Radius, Rows, panel.PlyWidth) { Girth = panel.PlyHeight, FixingCapacity = capacity });
+            return new Piece(name, from, taper, plan, other, held, PanelFixings.Place(PanelFixingJob.From(held, capacity) with { HungMass = Mass.FromKilograms(panels.SquareMetre * plan.FaceArea.SquareMeters) }));
+        }
+
         AdhesiveNeed Glue(Func<Piece, WrapPlan> way) => PanelAdhesive.Needed(Area.FromSquareMillimeters(Pieces!.Sum(piece => way(piece).BondedArea.SquareMillimeters)), Area.FromSquareMeters(survey.Adhesive.Covers), survey.Adhesive.Coats);
     }
 
@@ -384,10 +425,10 @@ internal sealed class Answers
     internal readonly Length[] Rows = [];
     internal readonly BendVerdict[] Bends = [];
     internal readonly RowsSearch[] Least = [];
-    internal readonly BendGrain Grain;
-    internal readonly BentSheet? Sheet;
+    internal readonly bool IsAlong;
     internal readonly BowedPanelVerdict? Double;
     internal readonly MetalScrewChoice[] Screws = [];
+    internal readonly PanelSplitPlan[] Splits = [];
     internal readonly Piece[] Pieces = [];
     internal readonly NestingPlan? Nesting;
     internal readonly RollPlan? Cloth, Foam, Backed;
@@ -395,33 +436,26 @@ internal sealed class Answers
     internal readonly StaplePlan? Staples;
     internal readonly WrapVerdict Comparison;
 
-    /// <summary>What the sheet takes of every answer beside its figures.</summary>
+    /// <summary>What the sheet takes of every answer beside its figures. Of panels held alike the one that pulls most speaks.</summary>
     internal IEnumerable<(string Of, IReadOnlyList<Finding> Findings, IReadOnlyList<DefaultUsed> Defaults, Workings Workings)> All() =>
     [
         .. Across.Append(Along).Select(static fit => ("arcs", fit.Findings, (IReadOnlyList<DefaultUsed>)[], fit.Explain())),
-        .. Bends.Where(bend => bend.Panel.Sheet.Grain == Grain).Select(static bend => ("bend", bend.Findings, bend.DefaultsUsed, bend.Explain())),
-        .. Double is null ? [] : new[] { ("bend", Double.Findings, (IReadOnlyList<DefaultUsed>)[], Double.Explain()) },
-        .. Pieces.Select(static piece => (piece.Name, piece.Held.Findings, piece.Held.DefaultsUsed, piece.Held.Explain())),
+        ("bend", Bends[IsAlong ? 1 : 0].Findings, Bends[IsAlong ? 1 : 0].DefaultsUsed, Bends[IsAlong ? 1 : 0].Explain()),
+        .. new[] { Double }.OfType<BowedPanelVerdict>().Select(static both => ("bend", both.Findings, (IReadOnlyList<DefaultUsed>)[], both.Explain())),
+        .. Splits.Select(static split => ("panels", split.Findings, split.DefaultsUsed, split.Explain())),
         .. Screws.Select(static screw => ("screws", screw.Findings, screw.DefaultsUsed, screw.Explain())),
-        .. Pieces.Select(static piece => (piece.Name, piece.Fixings.Findings, piece.Fixings.DefaultsUsed, piece.Fixings.Explain())),
-        .. Pieces.Select(static piece => (piece.Name, piece.Wrap.Findings, piece.Wrap.DefaultsUsed, piece.Wrap.Explain())),
-        ("sheets", Nesting!.Findings, Nesting.DefaultsUsed, Nesting.Explain()),
-        .. Survey.Build.IsFoamBacked ? [] : new[] { ("cloth", Cloth!.Findings, (IReadOnlyList<DefaultUsed>)[], Cloth.Explain()), ("foam", Foam!.Findings, [], Foam.Explain()) },
-        .. !Survey.Build.IsFoamBacked ? [] : new[] { ("cloth", Backed!.Findings, (IReadOnlyList<DefaultUsed>)[], Backed.Explain()) },
-        ("glue", Glue.Findings, Glue.DefaultsUsed, Glue.Explain()),
-        ("staples", Staples!.Findings, Staples.DefaultsUsed, Staples.Explain()),
-        ("foam", Comparison.Findings, Comparison.DefaultsUsed, Comparison.Explain()),
+        .. Nesting is null ? [] : Made(),
     ];
 
     internal AdhesiveNeed Glue => Survey.Build.IsFoamBacked ? GlueBacked : GlueSeparate;
+
+    internal (string Name, RollPlan Roll)[] Rolls => Survey.Build.IsFoamBacked ? [("foam-backed cloth", Backed!)] : [("cloth", Cloth!), ("foam", Foam!)];
 
     /// <summary>Where no fixing may reach past the metal: beside a wire.</summary>
     internal static (double From, double To) Beside((Length V, Length Diameter, Length Depth) wire) => (wire.V.Millimeters - (wire.Diameter.Millimeters / 2) - WireSide, wire.V.Millimeters + (wire.Diameter.Millimeters / 2) + WireSide);
 
     /// <summary>On the grid of a nanometre.</summary>
     internal static Length Less(Length one, Length other) => Mm(Math.Round(one.Millimeters - other.Millimeters, 6));
-
-    private static Length Sum(Length one, Length other) => Less(one, -other);
 
     private static Area Bought(RollPlan roll) => roll.LengthToBuy * roll.Job.Width;
 
@@ -432,43 +466,46 @@ internal sealed class Answers
         return wires.Length > 0 ? Behind.Wire(TolerancedLength.PlusMinus(wires[0], Mm(DepthError))) : Behind.Skin(TolerancedLength.PlusMinus(Survey.Metal.Skin, Mm(DepthError)));
     }
 
-    private IEnumerable<Piece> Split(Wall wall)
+    private IEnumerable<(string Of, IReadOnlyList<Finding> Findings, IReadOnlyList<DefaultUsed> Defaults, Workings Workings)> Made()
     {
-        (Band band, Panels panels, WrapBuild build) = (Survey.Band, Survey.Panels, Survey.Build);
-        Length end = Less(band.Length, Mm(Math.Min(band.RearEdge.Foot.Millimeters, band.RearEdge.Head.Millimeters)));
-        Length[] edges = [Mm(0), .. panels.Joints, end];
-        for (int i = 1; i < edges.Length; i++)
+        HoldDownResult held = Pieces.MaxBy(static piece => piece.Held.GreatestPull.Newtons)!.Held;
+        yield return ("bend", held.Findings, held.DefaultsUsed, held.Explain());
+        foreach (Piece piece in Pieces)
         {
-            // Half of the joint is left by each of two panels; the wrap counts its gap at every edge of an opening.
-            Length from = i == 1 ? edges[0] : Less(edges[i - 1], Mm(0.75)), to = i == edges.Length - 1 ? end : Sum(edges[i], Mm(0.75));
-            PanelWindow[] inside = [.. wall.Openings.Where(each => each.Opening.ToU.Millimeters > from.Millimeters && each.Opening.FromU.Millimeters < to.Millimeters).Select(each => each with { Opening = new FaceOpening(Less(each.Opening.FromU, from), Less(each.Opening.ToU, from), each.Opening.FromV, each.Opening.ToV) })];
-            WrapJob job = new(Less(to, from), Girth, build) { Windows = inside }, other = job with { Build = build with { IsFoamBacked = !build.IsFoamBacked } };
-            WrapPlan? wrap = Ask(() => PanelWrap.CheckPlan(job), () => PanelWrap.Plan(job), ("job.Windows", $"$.walls[{Array.IndexOf(Survey.Walls, wall)}].openings"), ("job", "$.panels.joints"));
-            if (wrap is null)
-            {
-                yield break;
-            }
-
-            WrappedPanel panel = wrap.Panels[0];
-            HoldDownResult held = HoldDown.OnArc(new HoldDownCase(Sheet!, Tightest!.Radius, Rows, panel.PlyWidth) { Girth = panel.PlyHeight });
-            PanelFixingJob fixings = PanelFixingJob.From(held, Screws[0].Hold!.Value) with { HungMass = Mass.FromKilograms(panels.SquareMetre * wrap.FaceArea.SquareMeters) };
-            Length taper = i < edges.Length - 1 ? default : Mm(Math.Abs(band.RearEdge.Foot.Millimeters - band.RearEdge.Head.Millimeters));
-            yield return new Piece($"{(wall.Side == "left" ? "L" : "R")}{i}", wall, from, to, wrap, PanelWrap.Plan(other), held, PanelFixings.Place(fixings), taper);
+            WrapPlan made = piece.Made(Survey);
+            yield return (piece.Name, piece.Fixings.Findings, piece.Fixings.DefaultsUsed, piece.Fixings.Explain());
+            yield return (piece.Name, made.Findings, made.DefaultsUsed, made.Explain());
         }
+
+        yield return ("sheets", Nesting!.Findings, Nesting.DefaultsUsed, Nesting.Explain());
+        foreach ((string of, RollPlan roll) in Rolls)
+        {
+            yield return (of, roll.Findings, [], roll.Explain());
+        }
+
+        yield return ("glue", Glue.Findings, Glue.DefaultsUsed, Glue.Explain());
+        yield return ("staples", Staples!.Findings, Staples.DefaultsUsed, Staples.Explain());
+        yield return ("hours", Comparison.Findings, Comparison.DefaultsUsed, Comparison.Explain());
+    }
+
+    /// <summary>A ply as the saw gets it, its grain along the sheet's.</summary>
+    private SheetPart Part(Piece piece)
+    {
+        WrappedPanel panel = piece.Made(Survey).Panels[0];
+        (Length u, Length v, Length less) = (panel.PlyWidth, panel.PlyHeight, Less(panel.PlyWidth, piece.Taper));
+        bool isHead = Survey.Band.RearEdge.Head.Millimeters > Survey.Band.RearEdge.Foot.Millimeters;
+        (Length U, Length V)[] corners = [(Mm(0), Mm(0)), (isHead ? u : less, Mm(0)), (isHead ? less : u, v), (Mm(0), v)];
+        return new SheetPart(IsAlong ? u : v, IsAlong ? v : u, 1, mayTurn: false)
+        {
+            Name = piece.Name,
+            Outline = piece.Taper.Millimeters > 0 ? [.. corners.Select(corner => IsAlong ? new MeasuredPoint(corner.U, corner.V) : new MeasuredPoint(corner.V, corner.U))] : null,
+        };
     }
 
     private RollPlan? OnRoll(string name, Roll roll, Func<Piece, CoverPiece> of)
     {
         RollJob job = new([.. Pieces.Select(piece => (piece.Name, Cover: of(piece))).Select(static piece => new RollPart(piece.Cover.Along, piece.Cover.Across, 1, piece.Cover.IsTurnable) { Name = piece.Name })], roll.Width) { Selvedge = roll.Selvedge, SoldBy = roll.SoldBy };
         return Ask(() => RollCutting.Check(job), () => RollCutting.Cut(job), ("job.Parts", $"$.rolls.{name}.width: a piece of panel "), ("job", $"$.rolls.{name}"));
-    }
-
-    private void Wrong(bool isWrong, string path, Length value, double least, double most)
-    {
-        if (isWrong)
-        {
-            _troubles.Add(FormattableString.Invariant($"{path}: {value.Millimeters} mm; allowed is {least} to {most} mm"));
-        }
     }
 
     /// <summary>An answer, where its check has nothing to say; else what it says, at its places in the file.</summary>
@@ -504,10 +541,14 @@ internal sealed class PanelSheet(Answers answers)
         PrintHead();
         PrintFindings();
         PrintBend();
-        PrintPanels();
-        PrintFixings();
-        PrintSheets();
-        PrintRolls();
+        if (answers.Nesting is { } sheets)
+        {
+            PrintPanels();
+            PrintFixings();
+            PrintSheets(sheets);
+            PrintRolls(answers.Comparison);
+        }
+
         PrintRest();
         foreach (Workings steps in workings ? answers.All().Select(static each => each.Workings) : [])
         {
@@ -525,7 +566,7 @@ internal sealed class PanelSheet(Answers answers)
             Line(wall.Side == "left" ? "LEFT WALL, panels L, seen from inside          rear  o - - - - - - - - - - - - ->  FRONT" : "RIGHT WALL, panels R, seen from inside         FRONT  <- - - - - - - - - - - - - o  rear");
         }
 
-        Row("datum", $"u = 0 at the front end of the band and runs to the rear, {Tape(_survey.Band.Length)} long; v = 0 at the band's lower edge and runs up along the surface to {Tape(answers.Girth)}. Left and right of the van are as the driver sits. Cut sizes of a panel count from the front and lower edge of its ply, face up.");
+        Row("datum", $"u = 0 at the front end of the band and runs to the rear, {Tape(_survey.Band.Length)} long; v = 0 at the band's lower edge and runs up along the surface to {Tape(answers.Girth)}. Left and right of the van are as the driver sits.");
         Row("made of", $"{_survey.Panels.Goods.Name}, measured {Fine(_survey.Panels.Measured)}; foam of {Fine(_survey.Build.FoamThickness!.Value)} {(_survey.Build.IsFoamBacked ? "bonded to the cloth" : "glued on first, trimmed flush with the ply")}; cloth of {Fine(_survey.Build.ClothThickness)}");
         foreach ((Wall wall, PanelWindow hole) in _survey.Walls.SelectMany(static wall => wall.Openings.Select(hole => (wall, hole))))
         {
@@ -581,52 +622,62 @@ internal sealed class PanelSheet(Answers answers)
 
     private void PrintPanels()
     {
-        Head("PANELS: cut sizes in mm (in), width along the van by height");
-        Line($"  {"panel",-6} {"what",-9} {"width",-20} {"height",-20} note");
-        foreach (Piece piece in answers.Pieces)
+        Head("PANELS: cut sizes in mm (in), width along the van by height; face up");
+        Line($"  {"panel",-8} {"what",-9} {"width",-20} {"height",-20} note");
+        foreach (IGrouping<string, Piece> same in answers.Pieces.GroupBy(Block))
         {
-            WrappedPanel panel = piece.Panel;
-            Size(piece.Name, "finished", panel.FinishedWidth, panel.FinishedHeight, $"u {Pair(Sum(piece.From, panel.Start))} to {Pair(Sum(piece.From, panel.Start, panel.FinishedWidth))}");
-            Size(string.Empty, "ply", panel.PlyWidth, panel.PlyHeight, $"face grain along the {(answers.Grain == BendGrain.AlongTheAxis ? "width" : "height")}");
-            if (panel.FoamWidth.Millimeters > 0)
-            {
-                Size(string.Empty, "foam", panel.FoamWidth, panel.FoamHeight, string.Empty);
-            }
-
-            Size(string.Empty, "cloth", panel.ClothWidth, panel.ClothHeight, panel.CornerCut is { } cut ? $"corners {Pair(cut)}" : string.Empty);
-            foreach (WindowCutOut hole in panel.Windows)
-            {
-                Row("opening", $"in the ply {Fine(hole.PlyFromFront)} from the front, {Fine(hole.PlyFromBottom)} up, {Fine(hole.PlyWidth)} by {Fine(hole.PlyHeight)}, corners R {Fine(hole.PlyRadius)}; in the cloth {Fine(hole.ClothFromFront)} from the front, {Fine(hole.ClothFromBottom)} up, {Fine(hole.ClothWidth)} by {Fine(hole.ClothHeight)}, and in each corner {hole.ReliefCutsPerCorner} relief cut{(hole.ReliefCutsPerCorner == 1 ? string.Empty : "s")} outward, the middle one {Fine(hole.ReliefCut)} long");
-            }
-
-            if (piece.Taper.Millimeters > 0)
-            {
-                Row("edge", $"rear edge on the slant: {Tape(piece.Taper)} less at the {(_survey.Band.RearEdge.Head.Millimeters > _survey.Band.RearEdge.Foot.Millimeters ? "head" : "foot")} of ply, foam and cloth alike; the sizes above are those of the longer edge");
-            }
+            Row(string.Join(",", same.Select(static piece => piece.Name)), same.Key.TrimEnd('\n').Replace("\n", "\n" + new string(' ', 11), StringComparison.Ordinal));
         }
+
+        Row("corners", $"cut {Tape(answers.Pieces[0].Made(_survey).Panels[0].CornerCut ?? default)} off both ways at each corner of the cloth that is not pleated");
+    }
+
+    /// <summary>A panel's lines; panels with the same lines stand together.</summary>
+    private string Block(Piece piece)
+    {
+        WrappedPanel panel = piece.Made(_survey).Panels[0];
+        StringBuilder block = new();
+        Size("finished", panel.FinishedWidth, panel.FinishedHeight, $"u {Pair(Sum(piece.From, panel.Start))} to {Pair(Sum(piece.From, panel.Start, panel.FinishedWidth))}");
+        Size("ply", panel.PlyWidth, panel.PlyHeight, $"face grain along the {(answers.IsAlong ? "width" : "height")}");
+        if (panel.FoamWidth.Millimeters > 0)
+        {
+            Size("foam", panel.FoamWidth, panel.FoamHeight, "flush with the ply");
+        }
+
+        Size("cloth", panel.ClothWidth, panel.ClothHeight, "face down, the ply in its middle");
+        foreach (WindowCutOut hole in panel.Windows)
+        {
+            Hole("ply", hole.PlyWidth, hole.PlyHeight, hole.PlyFromFront, hole.PlyFromBottom, $", corners R {Fine(hole.PlyRadius)}");
+            Hole("foam", hole.FoamWidth, hole.FoamHeight, hole.PlyFromFront, hole.PlyFromBottom, string.Empty);
+            Hole("cloth", hole.ClothWidth, hole.ClothHeight, hole.ClothFromFront, hole.ClothFromBottom, $"; {hole.ReliefCutsPerCorner} relief cut{(hole.ReliefCutsPerCorner == 1 ? string.Empty : "s")} a corner, {Fine(hole.ReliefCut)}");
+        }
+
+        return piece.Taper.Millimeters == 0 ? block.ToString() : block.Append(CultureInfo.InvariantCulture, $"rear edge on the slant: each width is {Tape(piece.Taper)} less at the {(_survey.Band.RearEdge.Head.Millimeters > _survey.Band.RearEdge.Foot.Millimeters ? "head" : "foot")}\n").ToString();
+
+        void Size(string what, Length width, Length height, string note) => block.Append($"{what,-9} {Cut(width),-20} {Cut(height),-20} {note}\n");
+        void Hole(string what, Length width, Length height, Length front, Length bottom, string note) => block.Append(CultureInfo.InvariantCulture, $" hole in {what}: {Fine(width)} by {Fine(height)}, {Fine(front)} from the front, {Fine(bottom)} up{note}\n");
     }
 
     private void PrintFixings()
     {
-        MetalScrewChoice screw = answers.Screws[0];
         Head("FIXINGS: places along each row from the ply's front edge, in mm (in)");
-        foreach (MetalScrewChoice each in answers.Screws)
+        foreach (MetalScrewChoice screw in answers.Screws)
         {
-            Row("screw", each.Chosen is { } chosen ? $"{each.Job.Screws.Name}, {FormatMillimetres(chosen.Length.Nominal)} long; tip {Floor(chosen.WorstClearance)} or more from {(each.Job.Behind.Kind == BehindKind.Wire ? "the wire" : "the outer skin")}{(each.PilotHole is { } hole ? $"; drill {Fine(hole)} in the metal" : string.Empty)}" : $"NONE of the lengths serves where {(each.Job.Behind.Kind == BehindKind.Wire ? "a wire" : "the outer skin")} is behind");
+            string behind = screw.Job.Behind.Kind == BehindKind.Wire ? "the wire" : "the outer skin";
+            Row("screw", screw.Chosen is { } chosen ? $"{screw.Job.Screws.Name}, {FormatMillimetres(chosen.Length.Nominal)} long, a washer under its head; its tip stays {Floor(chosen.WorstClearance)} or more from {behind}{(screw.PilotHole is { } hole ? $"; drill {Fine(hole)} in the metal" : string.Empty)}" : $"NONE of these lengths serves where {behind} is behind");
         }
 
-        Row("holds", $"{Plain(screw.Hold!.Value.Newtons, 0)} N a screw for good in the metal; the sheet pulls {Plain(answers.Pieces.Max(static piece => piece.Held.Rows.Max(static row => row.PullPerWidth.NewtonsPerMeter)), 0)} N a metre at the row that pulls most and stands off up to {Fine(answers.Pieces[0].Held.StandOff)} between rows");
-        Row("rows", $"need metal all along: a rail, or a strip on the ribs, at v {string.Join(", ", _survey.Band.Rows.Select(Tape))}, which is {string.Join(", ", answers.Rows.Select(Tape))} up the ply");
-        foreach (Piece piece in answers.Pieces)
+        Row("holds", $"{Plain(answers.Screws[0].Hold!.Value.Newtons, 0)} N a screw for good in the metal; the sheet pulls {Plain(answers.Pieces[0].Held.Rows.Max(static row => row.PullPerWidth.NewtonsPerMeter), 0)} N a metre at the row that pulls most, and stands off up to {Fine(answers.Pieces[0].Held.StandOff)} between rows");
+        Row("rows", $"need metal all along, a rail or a strip on the ribs: at v {string.Join(", ", _survey.Band.Rows.Select(Tape))}, which is {string.Join(", ", answers.Rows.Select(static row => Fine(row)))} up the ply");
+        foreach (IGrouping<string, Piece> same in answers.Pieces.GroupBy(static piece => string.Join("; ", piece.Fixings.Rows.GroupBy(static row => string.Join(", ", row.Positions.Select(Pair))).Select(static rows => $"{rows.Count()} row{(rows.Count() > 1 ? "s" : string.Empty)} of {rows.First().Positions.Count}: {rows.Key}, up to {Plain(Math.Ceiling(rows.Max(static row => row.GreatestLoad.Newtons)), 0)} N each"))))
         {
-            Row(piece.Name, string.Join("; ", piece.Fixings.Rows.GroupBy(static row => string.Join(", ", row.Positions.Select(Pair))).Select(same => $"row{(same.Count() > 1 ? "s" : string.Empty)} v {string.Join(", ", same.Select(row => FormatMillimetres(Sum(row.Position, answers.EdgeOff), 0)[..^3]))}: {same.Key}, up to {Plain(Math.Ceiling(same.Max(static row => row.GreatestLoad.Newtons)), 0)} N each")));
+            Row(string.Join(",", same.Select(static piece => piece.Name)), same.Key);
         }
     }
 
-    private void PrintSheets()
+    private void PrintSheets(NestingPlan plan)
     {
-        NestingPlan plan = answers.Nesting!;
-        Head("PLY: sheets to buy, pieces on them, cuts in order; mm (in) from the sheet's corner, along its grain");
+        Head("PLY: sheets to buy, pieces, cuts in order; mm (in) off the sheet's corner, length along its grain");
         foreach (SheetPurchase buy in plan.Purchases)
         {
             Row("buy", $"{buy.Count} of {Tape(buy.Sheet.Length)} along the grain by {Tape(buy.Sheet.Width)}: {Money(buy.Cost)}");
@@ -635,42 +686,45 @@ internal sealed class PanelSheet(Answers answers)
         Row("cost", plan.Proven ? $"{Money(plan.Cost)}: no other layout costs less (proven)" : $"{Money(plan.Cost)}{(plan.LeastCost is { } least ? $", {Money(least)} at least: that nothing cheaper exists is not proven" : string.Empty)}");
         foreach ((NestedSheet sheet, int i) in plan.Sheets.Select(static (sheet, i) => (sheet, i)))
         {
-            Line($"  sheet {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}{(sheet.IsOffcut ? ", an offcut" : string.Empty)}");
+            Line($"  {(sheet.IsOffcut ? "offcut" : "sheet"),-6} {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}\n\n  {"piece",-8} {"length",-18} {"width",-18} {"from the end",-18} from the side");
             foreach (NestedPiece piece in sheet.Pieces)
             {
-                Row(piece.Name!, $"{Cut(piece.Length)} by {Cut(piece.Width)} at {Cut(piece.Along)} along, {Cut(piece.Across)} across");
+                Line($"  {piece.Name,-8} {Cut(piece.Length),-18} {Cut(piece.Width),-18} {Cut(piece.Along),-18} {Cut(piece.Across)}");
             }
 
+            Line($"\n  {"cut",-3} {"way",-16} {"set to",-18} {"it lies at",-18} {"from",-16} to");
             foreach (SheetCut cut in sheet.Cuts)
             {
-                Row($"cut {cut.Number}", $"{(cut.IsAlongLength ? "rip" : "crosscut")}{(cut.IsTrim ? ", trim" : string.Empty)}: set to {Cut(cut.Size)}; from {Pair(cut.Start)} to {Pair(cut.End)}, at {Cut(cut.Position)} of the sheet");
+                Line($"  {cut.Number,-3} {(cut.IsTrim ? "trim, " : string.Empty) + (cut.IsAlongLength ? "rip" : "crosscut"),-16} {Cut(cut.Size),-18} {Cut(cut.Position),-18} {Pair(cut.Start),-16} {Pair(cut.End)}");
             }
 
             foreach (SheetRemnant left in sheet.Kept)
             {
-                Row("keep", $"{Pair(left.Length)} by {Pair(left.Width)}");
+                Row("keep", $"{Tape(left.Length)} by {Tape(left.Width)}");
             }
         }
     }
 
-    private void PrintRolls()
+    private void PrintRolls(in WrapVerdict two)
     {
-        Head("CLOTH AND FOAM: places on the roll in mm (in), from its end and its left edge; arrow up the roll");
-        foreach ((string name, RollPlan roll) in _survey.Build.IsFoamBacked ? [("foam-backed cloth", answers.Backed!)] : new[] { ("cloth", answers.Cloth!), ("foam", answers.Foam!) })
+        Head("CLOTH AND FOAM: places on the roll in mm (in), off its end and its left edge");
+        foreach ((string name, RollPlan roll) in answers.Rolls)
         {
             Row("buy", $"{Tape(roll.LengthToBuy)} of {name}, {Tape(roll.Job.Width)} wide; the pieces take {Tape(roll.Length)}{(roll.Proven ? ", and no layout takes less" : $", {Tape(roll.LeastLength)} at least")}; {Plain(100 * roll.Used, 0)}% ends in pieces");
+            Line($"  {"piece",-8} {"along the roll",-18} {"across",-18} {"off the end",-18} off the edge");
             foreach (RollPiece piece in roll.Pieces)
             {
-                Row(piece.Name!, $"{Pair(piece.Along)} along the roll by {Pair(piece.Across)} across, from {Pair(piece.FromEnd)}, {Pair(piece.FromEdge)} off the edge{(piece.IsTurned ? ", TURNED" : string.Empty)}");
+                Line($"  {piece.Name,-8} {Pair(piece.Along),-18} {Pair(piece.Across),-18} {Pair(piece.FromEnd),-18} {Pair(piece.FromEdge)}{(piece.IsTurned ? ", turned" : string.Empty)}");
             }
         }
 
-        Row("arrow", _survey.Build.Nap is NapDirection.None or NapDirection.Unknown ? "mark on the back of every piece which end is up" : $"mark on the back of every piece an arrow along the roll: it points {Regex.Replace(_survey.Build.Nap.ToString(), "(?<=[a-z])[A-Z]", static letter => " the " + letter.Value, RegexOptions.CultureInvariant).ToLowerInvariant()} on the wall");
-        Row("glue", $"{Plain(answers.Glue.Containers, 2)} litres, {answers.Glue.ToBuy} to buy, for {Plain(answers.Glue.Bonded.SquareMeters, 2)} m² of bond with both faces coated: {Money(answers.Glue.ToBuy * _survey.Adhesive.Price)}");
+        Row("arrow", _survey.Build.Nap is NapDirection.None or NapDirection.Unknown ? "mark on the back of every piece of cloth which end is up" : $"mark on the back of every piece of cloth an arrow along the roll, as the roll's own points: {Regex.Replace(_survey.Build.Nap.ToString(), "(?<=d)[A-Z]", static letter => " the " + letter.Value, RegexOptions.CultureInvariant).ToLowerInvariant()} on the wall");
+        Row("glue", $"{Plain(answers.Glue.Containers, 2)} litres, {answers.Glue.ToBuy} to buy, for {Plain(answers.Glue.Bonded.SquareMeters, 2)} m² of bond, both faces coated: {Money(answers.Glue.ToBuy * _survey.Adhesive.Price)}");
         Row("staples", $"{answers.Staples!.Count} with legs of {Fine(_survey.StapleLeg)}: {Fine(answers.Staples.Depth)} deep, {Fine(answers.Staples.LeftBeforePoint)} of the thinnest ply before the point; {(answers.Staples.LongestLeg is { } longest ? $"legs up to {Fine(longest)} will do" : "no leg will do: glue only")}");
-        WrapVerdict two = answers.Comparison;
-        Row("or", $"foam-backed cloth: materials {Money(two.BackedMaterials)}, {Plain(two.BackedHours.TotalHours, 1)} hours ({Tape(answers.Backed!.LengthToBuy)} to buy, {answers.GlueBacked.ToBuy} litres). Separate foam: materials {Money(two.SeparateMaterials)}, {Plain(two.SeparateHours.TotalHours, 1)} hours ({Tape(answers.Cloth!.LengthToBuy)} of cloth, {Tape(answers.Foam!.LengthToBuy)} of foam, {answers.GlueSeparate.ToBuy} litres).");
-        Row(string.Empty, two.BreakEvenRate is { } rate ? $"Both cost the same where an hour is worth {Money(rate)}: above that {Way(two.CheaperAbove)} is cheaper, below it {Way(two.CheaperBelow)}." : $"{Way(two.CheaperAbove)} is cheaper whatever an hour is worth.");
+        Head("FOAM-BACKED CLOTH OR SEPARATE FOAM");
+        Row("backed", $"materials {Money(two.BackedMaterials)}, {Plain(two.BackedHours.TotalHours, 1)} hours: {Tape(answers.Backed!.LengthToBuy)} to buy, {answers.GlueBacked.ToBuy} litres");
+        Row("separate", $"materials {Money(two.SeparateMaterials)}, {Plain(two.SeparateHours.TotalHours, 1)} hours: {Tape(answers.Cloth!.LengthToBuy)} of cloth, {Tape(answers.Foam!.LengthToBuy)} of foam, {answers.GlueSeparate.ToBuy} litres");
+        Row("so", two.BreakEvenRate is { } rate ? $"both cost the same where an hour is worth {Money(rate)}: above that {Way(two.CheaperAbove)} is cheaper, below it {Way(two.CheaperBelow)}" : $"{Way(two.CheaperAbove)} is cheaper whatever an hour is worth");
     }
 
     private void PrintRest()
@@ -714,8 +768,6 @@ internal sealed class PanelSheet(Answers answers)
     /// <summary>The library writes micrometres; a bench reads tenths, and whole millimetres of what is longer than a hand.</summary>
     private static string Rounded(string message) => Regex.Replace(message, @"(?<![\w.])(\d+\.\d+) mm", static match =>
         double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) is var value && value < 1 ? match.Value : Plain(value, value < 100 ? 1 : 0) + " mm", RegexOptions.CultureInvariant);
-
-    private void Size(string panel, string what, Length width, Length height, string note) => Line($"  {panel,-6} {what,-9} {Cut(width),-20} {Cut(height),-20} {note}".TrimEnd());
 
     private void Head(string text) => Line($"\n{text}\n{new string('-', Width)}");
 
