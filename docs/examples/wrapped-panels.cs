@@ -67,7 +67,7 @@ internal static class WrappedPanels
 
 // ---------------------------------------------------------------------------------------------------------------------------
 // What is measured. The band that is panelled is the same on every wall: u runs from its front to the rear, v up the girth
-// from its lower edge. Depths are counted outward from the room's side of the metal.
+// from its lower edge. Depths are counted outward from the back of the metal.
 
 internal sealed class Survey
 {
@@ -364,7 +364,7 @@ internal sealed class Answers
             MostLength = Mm(Math.Min(panels.Longest.Millimeters, widest)),
             SquareMetreMass = Mass.FromKilograms(panels.SquareMetre),
             MostMass = Mass.FromKilograms(panels.Heaviest),
-        }).Select((wall, i) => Ask(() => PanelSplit.Check(wall), () => PanelSplit.Split(wall), ("wall.Openings", $"$.walls[{i}].openings"), ("wall.Ribs", "$.band.ribs"), ("wall", "$.panels"))!)];
+        }).Select((wall, i) => Ask(() => PanelSplit.Check(wall), () => PanelSplit.Split(wall), ("wall.Openings", $"$.walls[{i}].openings"), ("wall.Ribs", "$.band.ribs"), ("wall.Length", "$.band.length"), ("wall.MostLength", "$.panels.longest, or rolls"), ("wall", "$.panels.sheets: "))!)];
         if (troubles.Count > 0 || Splits.Any(static split => !split.IsSplit))
         {
             return;
@@ -408,9 +408,9 @@ internal sealed class Answers
 
         Piece Hold(string name, Length from, WrapPlan plan, WrapPlan other, Length taper)
         {
-            WrappedPanel panel = (survey.Build.IsFoamBacked ? other : plan).Panels[0];
+            WrappedPanel panel = (survey.Build.IsFoamBacked ? other : plan).Panels[0]; // on a slanted end the rows are as long as the shorter edge
             Force capacity = Screws[0].Hold!.Value;
-            HoldDownResult held = HoldDown.OnArc(new HoldDownCase(sheet, Tightest.Radius, Rows, panel.PlyWidth) { Girth = panel.PlyHeight, FixingCapacity = capacity });
+            HoldDownResult held = HoldDown.OnArc(new HoldDownCase(sheet, Tightest.Radius, Rows, Less(panel.PlyWidth, taper)) { Girth = panel.PlyHeight, FixingCapacity = capacity });
             return new Piece(name, from, taper, plan, other, held, PanelFixings.Place(PanelFixingJob.From(held, capacity) with { HungMass = Mass.FromKilograms(panels.SquareMetre * plan.FaceArea.SquareMeters) }));
         }
 
@@ -516,7 +516,7 @@ internal sealed class Answers
         foreach (InputProblem problem in problems)
         {
             (string parameter, string path) = places.First(place => problem.Parameter.StartsWith(place.Parameter, StringComparison.Ordinal));
-            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "CornerRadius" => "corner-radius", _ => name.Value.ToLowerInvariant() });
+            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Position" => "u", "MetalWidth" => "width", "CornerRadius" => "corner-radius", _ => name.Value.ToLowerInvariant() });
             _troubles.Add($"{path}{member}: {problem.Value}; allowed is {problem.Allowed}");
         }
 
@@ -534,7 +534,8 @@ internal sealed class PanelSheet(Answers answers)
 
     private readonly StringBuilder _text = new();
     private readonly Survey _survey = answers.Survey;
-    private readonly (string Of, Finding Finding)[] _findings = [.. answers.All().SelectMany(static each => each.Findings.Select(finding => (each.Of, finding))).DistinctBy(static each => each.finding.Message)];
+    private readonly (string Of, Finding Finding)[] _findings = [.. answers.All().SelectMany(static each => each.Findings.Select(finding => (each.Of, finding)))
+        .GroupBy(static each => each.finding.Message).Select(static same => (same.DistinctBy(static each => each.Of).Count() > 1 ? "panels" : same.First().Of, same.First().finding))];
 
     internal string Text(bool workings)
     {
@@ -583,12 +584,11 @@ internal sealed class PanelSheet(Answers answers)
         foreach ((Length v, Length diameter, Length depth) wire in _survey.Band.Wires)
         {
             (double from, double to) = Answers.Beside(wire);
-            Row("wire", $"at v {Tape(wire.v)}, {Tape(wire.depth)} behind the face of the metal: NO fixing from v {Tape(Mm(from))} to {Tape(Mm(to))}");
+            Row("wire", $"at v {Tape(wire.v)}, {Tape(wire.depth)} behind the metal: NO fixing from v {Tape(Mm(from))} to {Tape(Mm(to))}");
         }
 
-        Head("BEFORE ANYTHING IS CUT, DRILLED OR GLUED");
+        Head("BEFORE ANYTHING IS CUT OR DRILLED");
         Row("find", "and mark wiring, gas, fuel and brake lines, tanks, airbags and seat-belt anchorages, in the pillars too: this sheet knows only what was entered. Nothing goes over an airbag or across the way it opens.");
-        Row("glue", "Contact adhesive: doors open, a fan on, flames and heaters off, until the smell is gone; a mask against its vapour.");
         Row("saw", "Guards on, both sides of the cut supported, hands clear; eyes, ears and lungs protected. A bent panel springs: clamp it or have a second pair of hands before the first screw goes in or out.");
     }
 
@@ -623,39 +623,43 @@ internal sealed class PanelSheet(Answers answers)
     private void PrintPanels()
     {
         Head("PANELS: cut sizes in mm (in), width along the van by height; face up");
-        Line($"  {"panel",-8} {"what",-9} {"width",-20} {"height",-20} note");
-        foreach (IGrouping<string, Piece> same in answers.Pieces.GroupBy(Block))
+        Line($"  {"panel",-8} {"what",-9} {"width",-18} {"height",-18} note");
+        foreach (IGrouping<string, Piece> same in answers.Pieces.GroupBy(piece => string.Join('\n', Block(piece, piece.Made(_survey).Panels[0]))))
         {
-            Row(string.Join(",", same.Select(static piece => piece.Name)), same.Key.TrimEnd('\n').Replace("\n", "\n" + new string(' ', 11), StringComparison.Ordinal));
+            string label = Names(same);
+            foreach (string line in same.Key.Split('\n'))
+            {
+                Row(label, line);
+                label = string.Empty;
+            }
         }
 
         Row("corners", $"cut {Tape(answers.Pieces[0].Made(_survey).Panels[0].CornerCut ?? default)} off both ways at each corner of the cloth that is not pleated");
     }
 
     /// <summary>A panel's lines; panels with the same lines stand together.</summary>
-    private string Block(Piece piece)
+    private IEnumerable<string> Block(Piece piece, WrappedPanel panel)
     {
-        WrappedPanel panel = piece.Made(_survey).Panels[0];
-        StringBuilder block = new();
-        Size("finished", panel.FinishedWidth, panel.FinishedHeight, $"u {Pair(Sum(piece.From, panel.Start))} to {Pair(Sum(piece.From, panel.Start, panel.FinishedWidth))}");
-        Size("ply", panel.PlyWidth, panel.PlyHeight, $"face grain along the {(answers.IsAlong ? "width" : "height")}");
+        yield return Size("finished", panel.FinishedWidth, panel.FinishedHeight, $"u {Pair(Sum(piece.From, panel.Start))} to {Pair(Sum(piece.From, panel.Start, panel.FinishedWidth))}");
+        yield return Size("ply", panel.PlyWidth, panel.PlyHeight, $"face grain along the {(answers.IsAlong ? "width" : "height")}");
         if (panel.FoamWidth.Millimeters > 0)
         {
-            Size("foam", panel.FoamWidth, panel.FoamHeight, "flush with the ply");
+            yield return Size("foam", panel.FoamWidth, panel.FoamHeight, "flush with the ply");
         }
 
-        Size("cloth", panel.ClothWidth, panel.ClothHeight, "face down, the ply in its middle");
+        yield return Size("cloth", panel.ClothWidth, panel.ClothHeight, "the ply in its middle");
         foreach (WindowCutOut hole in panel.Windows)
         {
-            Hole("ply", hole.PlyWidth, hole.PlyHeight, hole.PlyFromFront, hole.PlyFromBottom, $", corners R {Fine(hole.PlyRadius)}");
-            Hole("foam", hole.FoamWidth, hole.FoamHeight, hole.PlyFromFront, hole.PlyFromBottom, string.Empty);
-            Hole("cloth", hole.ClothWidth, hole.ClothHeight, hole.ClothFromFront, hole.ClothFromBottom, $"; {hole.ReliefCutsPerCorner} relief cut{(hole.ReliefCutsPerCorner == 1 ? string.Empty : "s")} a corner, {Fine(hole.ReliefCut)}");
+            yield return $"hole in the ply{(panel.FoamWidth.Millimeters > 0 ? " and foam" : string.Empty)}: {Fine(hole.PlyWidth)} by {Fine(hole.PlyHeight)}, corners R {Fine(hole.PlyRadius)}; {Fine(hole.PlyFromFront)} from the front, {Fine(hole.PlyFromBottom)} up";
+            yield return $"hole in the cloth: {Fine(hole.ClothWidth)} by {Fine(hole.ClothHeight)}; {Fine(hole.ClothFromFront)} from the front, {Fine(hole.ClothFromBottom)} up; {hole.ReliefCutsPerCorner} relief cuts in each corner, the middle one {Fine(hole.ReliefCut)}";
         }
 
-        return piece.Taper.Millimeters == 0 ? block.ToString() : block.Append(CultureInfo.InvariantCulture, $"rear edge on the slant: each width is {Tape(piece.Taper)} less at the {(_survey.Band.RearEdge.Head.Millimeters > _survey.Band.RearEdge.Foot.Millimeters ? "head" : "foot")}\n").ToString();
+        if (piece.Taper.Millimeters > 0)
+        {
+            yield return $"rear edge on the slant: each width is {Tape(piece.Taper)} less at the {(_survey.Band.RearEdge.Head.Millimeters > _survey.Band.RearEdge.Foot.Millimeters ? "head" : "foot")}";
+        }
 
-        void Size(string what, Length width, Length height, string note) => block.Append($"{what,-9} {Cut(width),-20} {Cut(height),-20} {note}\n");
-        void Hole(string what, Length width, Length height, Length front, Length bottom, string note) => block.Append(CultureInfo.InvariantCulture, $" hole in {what}: {Fine(width)} by {Fine(height)}, {Fine(front)} from the front, {Fine(bottom)} up{note}\n");
+        static string Size(string what, Length width, Length height, string note) => $"{what,-9} {Cut(width),-18} {Cut(height),-18} {note}";
     }
 
     private void PrintFixings()
@@ -669,11 +673,24 @@ internal sealed class PanelSheet(Answers answers)
 
         Row("holds", $"{Plain(answers.Screws[0].Hold!.Value.Newtons, 0)} N a screw for good in the metal; the sheet pulls {Plain(answers.Pieces[0].Held.Rows.Max(static row => row.PullPerWidth.NewtonsPerMeter), 0)} N a metre at the row that pulls most, and stands off up to {Fine(answers.Pieces[0].Held.StandOff)} between rows");
         Row("rows", $"need metal all along, a rail or a strip on the ribs: at v {string.Join(", ", _survey.Band.Rows.Select(Tape))}, which is {string.Join(", ", answers.Rows.Select(static row => Fine(row)))} up the ply");
-        foreach (IGrouping<string, Piece> same in answers.Pieces.GroupBy(static piece => string.Join("; ", piece.Fixings.Rows.GroupBy(static row => string.Join(", ", row.Positions.Select(Pair))).Select(static rows => $"{rows.Count()} row{(rows.Count() > 1 ? "s" : string.Empty)} of {rows.First().Positions.Count}: {rows.Key}, up to {Plain(Math.Ceiling(rows.Max(static row => row.GreatestLoad.Newtons)), 0)} N each"))))
+        foreach (IGrouping<string, Piece> same in answers.Pieces.GroupBy(static piece => string.Join("; ", piece.Fixings.Rows.GroupBy(static row => string.Join(", ", row.Positions.Select(Pair)))
+            .Select(static rows => $"{rows.Count()} row{(rows.Count() > 1 ? "s" : string.Empty)} of {rows.First().Positions.Count}: {rows.Key}; up to {Plain(Math.Ceiling(rows.Max(static row => row.GreatestLoad.Newtons)), 0)} N each"))))
         {
-            Row(string.Join(",", same.Select(static piece => piece.Name)), same.Key);
+            Row(Names(same), same.Key);
+        }
+
+        // Fixings are placed by loads alone: those that fall in an opening, or nearer to it than a washer, are named.
+        foreach ((Piece piece, WindowCutOut hole) in answers.Pieces.SelectMany(piece => piece.Made(_survey).Panels[0].Windows.Select(hole => (piece, hole))))
+        {
+            foreach (PanelFixingRow row in piece.Fixings.Rows.Where(row => Falls(row.Position, hole.PlyFromBottom, hole.PlyHeight)))
+            {
+                string[] at = [.. row.Positions.Where(place => Falls(place, hole.PlyFromFront, hole.PlyWidth)).Select(Tape)];
+                Row(piece.Name, $"row v {Tape(Sum(row.Position, answers.EdgeOff))} runs through the opening: {(at.Length > 0 ? $"move the fixing at {string.Join(", ", at)}, and " : string.Empty)}put one on each side of it, {Tape(Mm(15))} from its edge");
+            }
         }
     }
+
+    private static bool Falls(Length at, Length from, Length size) => at.Millimeters > from.Millimeters - 15 && at.Millimeters < from.Millimeters + size.Millimeters + 15;
 
     private void PrintSheets(NestingPlan plan)
     {
@@ -686,13 +703,13 @@ internal sealed class PanelSheet(Answers answers)
         Row("cost", plan.Proven ? $"{Money(plan.Cost)}: no other layout costs less (proven)" : $"{Money(plan.Cost)}{(plan.LeastCost is { } least ? $", {Money(least)} at least: that nothing cheaper exists is not proven" : string.Empty)}");
         foreach ((NestedSheet sheet, int i) in plan.Sheets.Select(static (sheet, i) => (sheet, i)))
         {
-            Line($"  {(sheet.IsOffcut ? "offcut" : "sheet"),-6} {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}\n\n  {"piece",-8} {"length",-18} {"width",-18} {"from the end",-18} from the side");
+            Line($"  {(sheet.IsOffcut ? "offcut" : "sheet"),-6} {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}\n  {"piece",-8} {"length",-18} {"width",-18} {"from the end",-18} from the side");
             foreach (NestedPiece piece in sheet.Pieces)
             {
                 Line($"  {piece.Name,-8} {Cut(piece.Length),-18} {Cut(piece.Width),-18} {Cut(piece.Along),-18} {Cut(piece.Across)}");
             }
 
-            Line($"\n  {"cut",-3} {"way",-16} {"set to",-18} {"it lies at",-18} {"from",-16} to");
+            Line($"  {"cut",-3} {"way",-16} {"set to",-18} {"it lies at",-18} {"from",-16} to");
             foreach (SheetCut cut in sheet.Cuts)
             {
                 Line($"  {cut.Number,-3} {(cut.IsTrim ? "trim, " : string.Empty) + (cut.IsAlongLength ? "rip" : "crosscut"),-16} {Cut(cut.Size),-18} {Cut(cut.Position),-18} {Pair(cut.Start),-16} {Pair(cut.End)}");
@@ -742,6 +759,8 @@ internal sealed class PanelSheet(Answers answers)
 
     private static string Circle(FittedCircle fit) => fit.Radius is { } radius ? $"R {Whole(radius)}{(fit.RadiusStandardError is { } error ? $", give or take {Whole(error)}" : string.Empty)}; {Fine(fit.OverChord.Rise)} under {Tape(fit.OverChord.Chord)}, {Tape(fit.OverChord.ArcLength)} round the curve" : "flat, as far as the readings tell";
 
+    private static string Names(IEnumerable<Piece> pieces) => string.Join(",", pieces.Select(static piece => piece.Name));
+
     private static string Way(WrapAdvantage way) => way switch { WrapAdvantage.FoamBacked => "foam-backed cloth", WrapAdvantage.SeparateFoam => "separate foam", _ => "neither" };
 
     private static Length Sum(params Length[] lengths) => Mm(Math.Round(lengths.Sum(static length => length.Millimeters), 6));
@@ -766,8 +785,8 @@ internal sealed class PanelSheet(Answers answers)
     private static string Plain(double value, int decimals) => Math.Round((decimal)value, decimals, MidpointRounding.AwayFromZero).ToString("0." + new string('#', decimals), CultureInfo.InvariantCulture);
 
     /// <summary>The library writes micrometres; a bench reads tenths, and whole millimetres of what is longer than a hand.</summary>
-    private static string Rounded(string message) => Regex.Replace(message, @"(?<![\w.])(\d+\.\d+) mm", static match =>
-        double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) is var value && value < 1 ? match.Value : Plain(value, value < 100 ? 1 : 0) + " mm", RegexOptions.CultureInvariant);
+    private static string Rounded(string message) => Regex.Replace(message, @"(?<![\w.])(\d+\.\d+) (mm|N)\b", static match =>
+        double.Parse(match.Groups[1].Value, CultureInfo.InvariantCulture) is var value && value < 1 ? match.Value : $"{Plain(value, value < 100 ? 1 : 0)} {match.Groups[2].Value}", RegexOptions.CultureInvariant);
 
     private void Head(string text) => Line($"\n{text}\n{new string('-', Width)}");
 
