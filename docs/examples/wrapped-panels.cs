@@ -96,17 +96,18 @@ internal sealed class Survey
         {
             (Length from, Length bottom) = (opening.Length("from", 0, 20_000), opening.Length("bottom", 0, 5000));
             Length to = opening.Length("to", from.Millimeters + 1, 20_000), top = opening.Length("top", bottom.Millimeters + 1, 5000);
-            return new PanelWindow(new FaceOpening(from, to, bottom, top)) { CornerRadius = opening.Length("corner-radius", 0, 500) };
+            double shorter = Math.Min(to.Millimeters - from.Millimeters, top.Millimeters - bottom.Millimeters);
+            return new PanelWindow(new FaceOpening(from, to, bottom, top)) { CornerRadius = opening.Length("corner-radius", 0, shorter > 0 ? shorter / 2 : 500) };
         })));
-        (Length Diameter, Length Pitch, Length[] Lengths) screws = file.Object("screws", static screws => (screws.Length("diameter", 2, 10), screws.Length("pitch", 0.3, 5), screws.List("lengths", 1, 30, static screw => screw.Length("length", 5, 200))));
+        (Length Diameter, Length Pitch, Length[] Lengths) screws = file.Object("screws", static screws => (screws.Length("diameter", 2, 10), screws.Length("pitch", 0.3, 5), screws.List("lengths", 1, 30, static screw => screw.Length("length", 5, 200)).DistinctBy(static length => length.Millimeters).OrderBy(static length => length.Millimeters).ToArray()));
         Metal = file.Object("metal", metal => new Metal(metal.Length("thickness", 0.4, 5), metal.Number("strength-mpa", 100, 1000, " MPa"), metal.Length("skin-behind", 0, 500), screws.Diameter, screws.Pitch, screws.Lengths))!;
         Panels = file.Object("panels", static panels =>
         {
             string sheet = panels.Text("sheet", [.. Goods.Select(static each => each.Name)]);
-            SheetGoods goods = Array.Find(Goods, each => each.Name == sheet) ?? Goods[0];
+            SheetGoods? goods = Array.Find(Goods, each => each.Name == sheet); // what cannot be read bounds nothing
             return new Panels(
-                goods,
-                panels.Length("measured", goods.Thickness.Least.Millimeters, goods.Thickness.Greatest.Millimeters),
+                goods!,
+                panels.Length("measured", goods?.Thickness.Least.Millimeters ?? 1, goods?.Thickness.Greatest.Millimeters ?? 50),
                 panels.Length("longest", 200, 10_000),
                 panels.Number("kg-per-m2", 0.5, 50, " kg"),
                 panels.Number("heaviest-kg", 0.5, 100, " kg"),
@@ -124,7 +125,7 @@ internal sealed class Survey
             Stretch = wrap.Choice<ClothStretch>("stretch"),
         })!;
         Rolls = file.Object("rolls", static rolls => (rolls.Object("cloth", OneRoll)!, rolls.Object("foam", OneRoll)!, rolls.Object("foam-backed", OneRoll)!));
-        Adhesive = file.Object("adhesive", static glue => (glue.Number("litre-covers-m2", 0.5, 20, " m²"), (int)glue.Number("coats", 1, 5), (decimal)glue.Number("price-per-litre", 0, 1000)));
+        Adhesive = file.Object("adhesive", static glue => (glue.Number("litre-covers-m2", 0.5, 20, " m²"), glue.Whole("coats", 1, 5), (decimal)glue.Number("price-per-litre", 0, 1000)));
         StapleLeg = file.Object("staples", static staples => staples.Length("leg", 2, 30));
     }
 
@@ -206,6 +207,17 @@ internal sealed class Entry(JsonElement json, string path, List<string> troubles
         }
 
         return number;
+    }
+
+    internal int Whole(string name, int least, int most)
+    {
+        double number = Number(name, least, most);
+        if (!At(name) && number != Math.Floor(number))
+        {
+            Wrong(name, FormattableString.Invariant($"{number}"), FormattableString.Invariant($"a whole number, {least} to {most}"));
+        }
+
+        return (int)number;
     }
 
     internal Length Length(string name, double least, double most)
@@ -306,6 +318,11 @@ internal sealed class Answers
         (Survey, _troubles) = (survey, troubles);
         (Band band, Panels panels, Metal metal) = (survey.Band, survey.Panels, survey.Metal);
 
+        if (survey.Walls.DistinctBy(static wall => wall.Side).Count() < survey.Walls.Length)
+        {
+            troubles.Add($"$.walls: {survey.Walls[0].Side} twice; allowed is each side once");
+        }
+
         // Circles through what was measured: the tightest counts for the bend, the shortest girth for the sizes.
         Across = [.. band.Arcs.Select((arc, i) => Ask(() => CircleFit.Check(arc.Points), () => CircleFit.Through(arc.Points), ("points", $"$.band.arcs-across[{i}].points"))!)];
         Along = Ask(() => CircleFit.Check(band.Along), () => CircleFit.Through(band.Along), ("points", "$.band.arc-along"))!;
@@ -379,7 +396,7 @@ internal sealed class Answers
                 Windows = [.. pair.Second.Openings.Where(each => each.Opening.ToU.Millimeters > from.Millimeters && each.Opening.FromU.Millimeters < to.Millimeters)
                     .Select(each => each with { Opening = new FaceOpening(Less(each.Opening.FromU, from), Less(each.Opening.ToU, from), each.Opening.FromV, each.Opening.ToV) })],
             };
-            return Ask(() => PanelWrap.CheckPlan(job), () => PanelWrap.Plan(job), ("job.Windows", $"$.walls[{Array.IndexOf(survey.Walls, pair.Second)}].openings: of panel {i + 1}, "), ("job", "$.panels")) is not { } plan ? null!
+            return Ask(() => PanelWrap.CheckPlan(job), () => PanelWrap.Plan(job), ("job.Windows", $"$.walls[{Array.IndexOf(survey.Walls, pair.Second)}].openings"), ("job", "$.panels")) is not { } plan ? null!
                 : Hold($"{(pair.Second.Side == "left" ? "L" : "R")}{i + 1}", from, plan, PanelWrap.Plan(job with { Build = backed }), Mm(i < pair.First.Panels.Count - 1 ? 0 : Math.Abs(band.RearEdge.Foot.Millimeters - band.RearEdge.Head.Millimeters)));
         }))];
         if (troubles.Count > 0)
@@ -504,8 +521,16 @@ internal sealed class Answers
 
     private RollPlan? OnRoll(string name, Roll roll, Func<Piece, CoverPiece> of)
     {
-        RollJob job = new([.. Pieces.Select(piece => (piece.Name, Cover: of(piece))).Select(static piece => new RollPart(piece.Cover.Along, piece.Cover.Across, 1, piece.Cover.IsTurnable) { Name = piece.Name })], roll.Width) { Selvedge = roll.Selvedge, SoldBy = roll.SoldBy };
-        return Ask(() => RollCutting.Check(job), () => RollCutting.Cut(job), ("job.Parts", $"$.rolls.{name}.width: a piece of panel "), ("job", $"$.rolls.{name}"));
+        RollPart[] parts = [.. Pieces.Select(piece => (piece.Name, Cover: of(piece))).Select(static piece => new RollPart(piece.Cover.Along, piece.Cover.Across, 1, piece.Cover.IsTurnable) { Name = piece.Name })];
+        double usable = roll.Width.Millimeters - (2 * roll.Selvedge.Millimeters), needed = parts.Max(static part => part.MayTurn ? Math.Min(part.Along.Millimeters, part.Across.Millimeters) : part.Across.Millimeters);
+        if (usable < needed)
+        {
+            _troubles.Add(FormattableString.Invariant($"$.rolls.{name}.width: {roll.Width.Millimeters} mm, {usable} mm without its selvedges; allowed is {needed} mm or more without them, the widest piece"));
+            return null;
+        }
+
+        RollJob job = new(parts, roll.Width) { Selvedge = roll.Selvedge, SoldBy = roll.SoldBy };
+        return Ask(() => RollCutting.Check(job), () => RollCutting.Cut(job), ("job", $"$.rolls.{name}"));
     }
 
     /// <summary>An answer, where its check has nothing to say; else what it says, at its places in the file.</summary>
@@ -517,7 +542,8 @@ internal sealed class Answers
         {
             (string parameter, string path) = places.First(place => problem.Parameter.StartsWith(place.Parameter, StringComparison.Ordinal));
             string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Position" => "u", "MetalWidth" => "width", "CornerRadius" => "corner-radius", _ => name.Value.ToLowerInvariant() });
-            _troubles.Add($"{path}{member}: {problem.Value}; allowed is {problem.Allowed}");
+            string trouble = $"{path}{member}: {problem.Value}; allowed is {problem.Allowed}";
+            _troubles.AddRange(_troubles.Contains(trouble) ? [] : [trouble]); // what both walls share is named once
         }
 
         return problems.Count == 0 ? answer() : null;
