@@ -71,6 +71,9 @@ internal static class WrappedPanels
 
 internal sealed class Survey
 {
+    /// <summary>In the order of <see cref="NapDirection"/> and <see cref="ClothStretch"/>.</summary>
+    internal static readonly string[] NapWords = ["unknown", "toward top", "toward bottom", "toward front", "toward rear", "none"], StretchWords = ["unknown", "along the roll", "across the roll", "both ways", "none"];
+
     internal readonly string Van, Revision;
     internal readonly Band Band;
     internal readonly Wall[] Walls;
@@ -121,8 +124,8 @@ internal sealed class Survey
             TurnUnder = wrap.Length("turn-under", 10, 200),
             Joint = wrap.Length("joint", 0.5, 10),
             IsFoamBacked = wrap.Text("foam-comes", "separate", "on the cloth") == "on the cloth",
-            Nap = wrap.Choice<NapDirection>("nap"),
-            Stretch = wrap.Choice<ClothStretch>("stretch"),
+            Nap = (NapDirection)Math.Max(0, Array.IndexOf(NapWords, wrap.Text("nap", NapWords))),
+            Stretch = (ClothStretch)Math.Max(0, Array.IndexOf(StretchWords, wrap.Text("stretch", StretchWords))),
         })!;
         Rolls = file.Object("rolls", static rolls => (rolls.Object("cloth", OneRoll)!, rolls.Object("foam", OneRoll)!, rolls.Object("foam-backed", OneRoll)!));
         Adhesive = file.Object("adhesive", static glue => (glue.Number("litre-covers-m2", 0.5, 20, " m²"), glue.Whole("coats", 1, 5), (decimal)glue.Number("price-per-litre", 0, 1000)));
@@ -188,14 +191,6 @@ internal sealed class Entry(JsonElement json, string path, List<string> troubles
         }
 
         return text;
-    }
-
-    internal T Choice<T>(string name)
-        where T : struct, Enum
-    {
-        string[] words = [.. Enum.GetNames<T>().Select(static value => Regex.Replace(value, "(?<=[a-z])[A-Z]", static letter => " " + letter.Value, RegexOptions.CultureInvariant).ToLowerInvariant())];
-        int at = Array.IndexOf(words, Text(name, words));
-        return at < 0 ? default : Enum.GetValues<T>()[at];
     }
 
     internal double Number(string name, double least, double most, string unit = "")
@@ -541,7 +536,7 @@ internal sealed class Answers
         foreach (InputProblem problem in problems)
         {
             (string parameter, string path) = places.First(place => problem.Parameter.StartsWith(place.Parameter, StringComparison.Ordinal));
-            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Position" => "u", "MetalWidth" => "width", "CornerRadius" => "corner-radius", _ => name.Value.ToLowerInvariant() });
+            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Position" => "u", "MetalWidth" => "width", "CornerRadius" => "corner-radius", _ => name.Value });
             string trouble = $"{path}{member}: {problem.Value}; allowed is {problem.Allowed}";
             _troubles.AddRange(_troubles.Contains(trouble) ? [] : [trouble]); // what both walls share is named once
         }
@@ -761,7 +756,7 @@ internal sealed class PanelSheet(Answers answers)
             }
         }
 
-        Row("arrow", _survey.Build.Nap is NapDirection.None or NapDirection.Unknown ? "mark on the back of every piece of cloth which end is up" : $"mark on the back of every piece of cloth an arrow along the roll, as the roll's own points: {Regex.Replace(_survey.Build.Nap.ToString(), "(?<=d)[A-Z]", static letter => " the " + letter.Value, RegexOptions.CultureInvariant).ToLowerInvariant()} on the wall");
+        Row("arrow", _survey.Build.Nap is NapDirection.None or NapDirection.Unknown ? "mark on the back of every piece of cloth which end is up" : $"mark on the back of every piece of cloth an arrow along the roll, as the roll's own points: {Survey.NapWords[(int)_survey.Build.Nap].Replace(" ", " the ", StringComparison.Ordinal)} on the wall");
         Row("glue", $"{Plain(answers.Glue.Containers, 2)} litres, {answers.Glue.ToBuy} to buy, for {Plain(answers.Glue.Bonded.SquareMeters, 2)} m² of bond, both faces coated: {Money(answers.Glue.ToBuy * _survey.Adhesive.Price)}");
         Row("staples", $"{answers.Staples!.Count} with legs of {Fine(_survey.StapleLeg)}: {Fine(answers.Staples.Depth)} deep, {Fine(answers.Staples.LeftBeforePoint)} of the thinnest ply before the point; {(answers.Staples.LongestLeg is { } longest ? $"legs up to {Fine(longest)} will do" : "no leg will do: glue only")}");
         Head("FOAM-BACKED CLOTH OR SEPARATE FOAM");
