@@ -181,7 +181,7 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         // L3: rows of 1044.75 - 27 = 1017.75, 25 from the ends, five: (1017.75 - 50)/4 = 241.9 apart, so one at 266.9, and the opening is from 107.25 to 289.25
         Assert.Contains("L3 row v 196 mm (7-11/16 in) runs through the opening: move the fixing at 267 mm (10-1/2 in)", Unwrapped(program.Demo.Output), StringComparison.Ordinal);
         string shut = Unwrapped(program.StartOn(Regex.Replace(s_demo, "\"openings\": \\[ \\{[^]]*\\]", "\"openings\": []")).Output);
-        Assert.DoesNotContain("the opening", shut, StringComparison.Ordinal);
+        Assert.DoesNotContain("through the opening", shut, StringComparison.Ordinal);
         Assert.Contains("L3,R3 finished", shut, StringComparison.Ordinal); // nothing tells them apart any more
     }
 
@@ -198,9 +198,9 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
     [Fact]
     public void A_tighter_hollow_bends_neither_way_and_is_a_problem()
     {
-        // 14 under 352: R 1113; (1113 - 3.2)/1.5 = 740
+        // 14 and 10.5 under 352: R 1113 by the middle alone, 1114 by all five; (1114 - 3.2)/1.5 = 741
         string sheet = Unwrapped(program.StartOn(Changed(("\"gap\": \"5.2 mm\"", "\"gap\": \"10.5 mm\""), ("\"gap\": \"7 mm\"", "\"gap\": \"14 mm\""), ("\"gap\": \"5.3 mm\"", "\"gap\": \"10.5 mm\""))).Output);
-        Assert.Matches("PROBLEMS: do not start .* bend 6.5 mm birch plywood sanded, face grain along the axis, is bent to 740 mm", sheet);
+        Assert.Matches("PROBLEMS: do not start .* bend 6.5 mm birch plywood sanded, face grain along the axis, is bent to 741 mm", sheet);
         Assert.DoesNotMatch("YES face grain", sheet);
     }
 
@@ -396,6 +396,11 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
 
     private static IEnumerable<string> Sizes(int i)
     {
+        if (i is 3 or 4)
+        {
+            yield break; // the same lines as on the left
+        }
+
         WrappedPanel panel = Van.Separate[i].Panels[0];
         string name = i switch { 0 or 1 => $"L{i + 1},R{i + 1} ", 2 => "L3 ", 5 => "R3 ", _ => string.Empty };
         double front = Van.From[i] + 1.5;
