@@ -644,6 +644,11 @@ internal sealed class PanelSheet(Answers answers)
     private void PrintPanels()
     {
         Head("PANELS: cut sizes in mm (in), width along the van by height; face up");
+        foreach ((PanelSplitPlan split, Wall wall) in answers.Splits.Zip(_survey.Walls))
+        {
+            Row(wall.Side, $"{(split.Joints.Count == 0 ? "one panel" : $"joints on ribs at u {string.Join(", ", split.Joints.Select(static joint => Tape(joint.Place)))}: no fewer panels fit sheet, hands and roll")}; the heaviest is {Plain(split.Panels.Max(static panel => panel.Mass!.Value.Kilograms), 1)} kg");
+        }
+
         Line($"  {"panel",-8} {"what",-9} {"width",-18} {"height",-18} note");
         foreach (IGrouping<string, Piece> same in answers.Pieces.GroupBy(piece => string.Join('\n', Block(piece, piece.Made(_survey).Panels[0]))))
         {

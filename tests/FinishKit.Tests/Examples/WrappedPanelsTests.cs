@@ -116,6 +116,8 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         Says("ply 945.8 (37-15/64) 347 (13-21/32)");
         Says("cloth 1034.6 (40-47/64) 435.8 (17-5/32)"); // 945.75 + 88.8; 347 + 88.8
 
+        Says("left joints on ribs at u 950 mm (37-3/8 in), 2330 mm (91-3/4 in): no fewer panels fit sheet, hands and roll; the heaviest is 2.4 kg"); // 3379 in two would be 1690, the roll takes 1393; 5 x 1.3785 x 0.352
+
         // The opening 180 x 140 at u 2440, v 110: the ply's is 1 larger at each edge; L3's ply begins at 2330.75 + 1: 2440 - 1 - 2331.75 = 107.25; 110 - 1 - 2.5 = 106.5; cloth 182 - 88.8 = 93.2
         Says("hole in the ply and foam: 182 mm by 142 mm, corners R 13 mm; 107.3 mm from the front, 106.5 mm up");
         Says("hole in the cloth: 93.2 mm by 53.2 mm");
@@ -356,6 +358,7 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
             Bent("NO face grain up the wall, around the curve", Van.Stiff),
             Bent("YES face grain along the van", Van.Easy),
             $"both ways at once: {Decimal(100 * Van.Both.Share, 0)}% of what a flat sheet takes; up to {Down(Van.Both.LargestShorterSide)} high",
+            .. Van.Splits.Zip(["left", "right"], static (split, side) => $"{side} joints on ribs at u {string.Join(", ", split.Joints.Select(static joint => Tape(joint.Place.Millimeters)))}: no fewer panels fit sheet, hands and roll; the heaviest is {Decimal(split.Panels.Max(static panel => panel.Mass!.Value.Kilograms), 1)} kg"),
             .. Enumerable.Range(0, 6).SelectMany(static i => Sizes(i)),
             .. Van.Separate[2].Panels[0].Windows.SelectMany(static hole => new[]
             {
