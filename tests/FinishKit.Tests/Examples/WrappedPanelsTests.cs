@@ -329,7 +329,8 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         { Windows = i == 2 ? [new PanelWindow(new FaceOpening(Mm(110.75), Mm(290.75), Mm(110), Mm(250))) { CornerRadius = Mm(12) }] : [] });
 
         private static RollPlan Roll(Func<int, CoverPiece> of, double selvedge, double sold) => RollCutting.Cut(new RollJob(
-            [.. Enumerable.Range(0, 6).Select(i => new RollPart(of(i).Along, of(i).Across, 1, of(i).IsTurnable) { Name = Names[i] })], Mm(1500)) { Selvedge = Mm(selvedge), SoldBy = Mm(sold) });
+            [.. Enumerable.Range(0, 6).Select(i => new RollPart(of(i).Along, of(i).Across, 1, of(i).IsTurnable) { Name = Names[i] })], Mm(1500))
+        { Selvedge = Mm(selvedge), SoldBy = Mm(sold) });
 
         private static AdhesiveNeed Litres(WrapPlan[] plans) => PanelAdhesive.Needed(Area.FromSquareMillimeters(plans.Sum(static plan => plan.BondedArea.SquareMillimeters)), Area.FromSquareMeters(5));
 
