@@ -632,7 +632,7 @@ internal sealed class PanelSheet(Answers answers)
         Row("along", Circle(answers.Along));
         foreach ((BendVerdict bend, RowsSearch least) in answers.Bends.Zip(answers.Least))
         {
-            Row(bend.Follows ? "YES" : "NO", $"face grain {(bend.Panel.Sheet.Grain == BendGrain.AlongTheAxis ? "along the van" : "up the wall, around the curve")}: bent to R {Whole(bend.PeakRadius)} at its tightest, R {Up(bend.MinimumRadius)} or more is allowed; {(least.Rows is { } rows ? $"{rows} rows at equal distances are the least that serve" : "no number of rows serves")}");
+            Row(bend.Follows ? "YES" : "NO", $"face grain {(bend.Panel.Sheet.Grain == BendGrain.AlongTheAxis ? "along the van" : "up the wall, around the curve")}: {(bend.PeakRadius is { } peak ? $"bent to R {Whole(peak)} at its tightest" : "stays straight")}, R {Up(bend.MinimumRadius)} or more is allowed; {(least.Rows is { } rows ? $"{rows} rows at equal distances are the least that serve" : "no number of rows serves")}");
         }
 
         if (answers.Double is { } both)
@@ -783,7 +783,7 @@ internal sealed class PanelSheet(Answers answers)
         Row("-", $"nothing within {Tape(Mm(30))} to either side of a wire; depths behind the metal {Tape(Mm(3))} off either way (default, judgement)");
     }
 
-    private static string Circle(FittedCircle fit) => fit.Radius is { } radius ? $"R {Whole(radius)}{(fit.RadiusStandardError is { } error ? $", give or take {Whole(error)}" : string.Empty)}; {Fine(fit.OverChord.Rise)} under {Tape(fit.OverChord.Chord)}, {Tape(fit.OverChord.ArcLength)} round the curve" : "flat, as far as the readings tell";
+    private static string Circle(FittedCircle fit) => fit.Radius is { } radius ? $"R {Whole(Mm(Math.Abs(radius.Millimeters)))}{(radius.Millimeters < 0 ? ", bulging into the room" : string.Empty)}{(fit.RadiusStandardError is { } error ? $", give or take {Whole(error)}" : string.Empty)}; {Fine(Mm(Math.Abs(fit.OverChord.Rise.Millimeters)))} under {Tape(fit.OverChord.Chord)}, {Tape(fit.OverChord.ArcLength)} round the curve" : "flat, as far as the readings tell";
 
     private static string Names(IEnumerable<Piece> pieces) => string.Join(",", pieces.Select(static piece => piece.Name));
 
@@ -800,7 +800,7 @@ internal sealed class PanelSheet(Answers answers)
 
     private static string Fine(Length length) => FormatMillimetres(length, 1);
 
-    private static string Whole(Length? length) => FormatMillimetres(length!.Value, 0);
+    private static string Whole(Length length) => FormatMillimetres(length, 0);
 
     private static string Up(Length length) => FormatMillimetres(Mm(Math.Ceiling(Math.Round(length.Millimeters, 6))), 0);
 

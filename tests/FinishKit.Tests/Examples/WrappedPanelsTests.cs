@@ -207,6 +207,18 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
     }
 
     [Fact]
+    public void A_flat_band_stays_straight_and_a_bulging_one_is_said_to_bulge()
+    {
+        int along = s_demo.IndexOf("\"arc-along\"", StringComparison.Ordinal);
+        Run flat = program.StartOn(Regex.Replace(s_demo[..along], "\"gap\": \"[^\"]*\"", "\"gap\": \"0 mm\"") + s_demo[along..]);
+        Assert.Equal((0, string.Empty), (flat.ExitCode, flat.Error));
+        Assert.Contains("YES face grain along the van: stays straight, R 1052 mm or more is allowed", Unwrapped(flat.Output), StringComparison.Ordinal);
+        string bulging = Unwrapped(program.StartOn(Regex.Replace(s_demo[..along], "\"gap\": \"([1-9])", "\"gap\": \"-$1") + s_demo[along..]).Output);
+        Assert.Contains("R 2216 mm, bulging into the room", bulging, StringComparison.Ordinal);
+        Assert.Contains("bent to R 1480 mm at its tightest", bulging, StringComparison.Ordinal); // its middle lies outside: (2216 + 3.2)/1.5
+    }
+
+    [Fact]
     public void Foam_on_the_cloth_goes_round_the_edge_and_there_are_no_pieces_of_foam()
     {
         string sheet = Unwrapped(program.StartOn(Changed(("\"foam-comes\": \"separate\"", "\"foam-comes\": \"on the cloth\""))).Output);
