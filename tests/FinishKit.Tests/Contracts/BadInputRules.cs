@@ -212,24 +212,6 @@ internal static class BadInputRules
         Taken("PanelStaples.SetOut(*", "job", "PlyThickness deviations of default|UnderCrown default|Margin default|LeastBite default", "ply as it is; nothing under the crown; zero is in the range"),
         Taken("WrapComparison.Compare(*", "choice", "*Area default|*Price 0|*Extras 0|*Hours default", "what costs nothing and takes no time"),
         Taken("new PatternJob(*|new StapleJob(*|new WrapChoice(*", "*", "*", "stored unchecked: the calculator checks it"),
-        // Bowed both ways
-        Taken("new BowedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
-        Taken("DoubleCurvature.Judge(*", "panel", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
-        Found("DoubleCurvature.Judge(*", "panel", "Around -1|Along -1", "panels-double-curvature"),
-        // Layers over a form
-        Taken("new LaminatedBend(*|new LayersOrSheet(*", "*", "*", "stored unchecked: the calculator checks it"),
-        Taken("LaminatedBend.Of(*", "layer|radius", "*", "stored unchecked: the calculator checks it"),
-        Taken("Lamination.*", "bend|choice", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
-        Found("Lamination.Compare(*", "choice", "WallRadius -1", "panels-layers-neither"),
-        Taken("Lamination.Compare(*", "choice", "Rows [0] default", "a row at the edge"),
-        // Kerfs
-        Taken("new KerfedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
-        Taken("KerfBend.Plan(*", "panel", "DepthError default", "a stop that holds exactly"),
-        Taken("KerfBend.Plan(*", "panel", "WebSheet Thickness *|WebSheet PublishedRadius *|WebSheet Name *", "the web has its own thickness; a name is for messages"),
-        // Plywood by its plies
-        Taken("new Veneer(*|new PlyLayUp(*", "*", "*", "stored unchecked: the calculator checks it"),
-        Taken("LayeredPly.InBending(*", "layUp", "CrossRatio 0", "plies across count nothing"),
-        Taken("LayUpBending.ToSheet(*", "name", "empty|100,000 brackets", "a name is the caller's"),
 
         // Fixings into thin metal
         Taken("new MetalScrewJob(*", "*", "*", "stored unchecked: the calculator checks it"),
@@ -250,6 +232,24 @@ internal static class BadInputRules
         Taken("RivetNut.Fit(*", "job", "ThreadFrom default|Paint default|MatingSheet default|Flange default|UnsetDepth default|SetDepth default|LengthTolerance default|RequiredClearance default|NutHold default", "zero is in the range"),
         Taken("PanelFixings.Place(*", "job", "Rows [0] default|Rows [0] Position default|Rows [0] Pull default|Rows [0] Pull -1|HungMass default|EdgeDistance default", "a row at the edge, one that bears, nothing hung, fixings at the very edge"),
         Taken("MetalScrew.Choose(*", "job", "SetDepth default|ThreadsBeyond 0|Point default|RequiredClearance default|HeadHold default", "zero is in the range"),
+        // Bowed both ways
+        Taken("new BowedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("DoubleCurvature.Judge(*", "panel", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
+        Found("DoubleCurvature.Judge(*", "panel", "Around -1|Along -1", "panels-double-curvature"),
+        // Layers over a form
+        Taken("new LaminatedBend(*|new LayersOrSheet(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("LaminatedBend.Of(*", "layer|radius", "*", "stored unchecked: the calculator checks it"),
+        Taken("Lamination.*", "bend|choice", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
+        Found("Lamination.Compare(*", "choice", "WallRadius -1", "panels-layers-neither"),
+        Taken("Lamination.Compare(*", "choice", "Rows [0] default", "a row at the edge"),
+        // Kerfs
+        Taken("new KerfedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("KerfBend.Plan(*", "panel", "DepthError default", "a stop that holds exactly"),
+        Taken("KerfBend.Plan(*", "panel", "WebSheet Thickness *|WebSheet PublishedRadius *|WebSheet Name *", "the web has its own thickness; a name is for messages"),
+        // Plywood by its plies
+        Taken("new Veneer(*|new PlyLayUp(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("LayeredPly.InBending(*", "layUp", "CrossRatio 0", "plies across count nothing"),
+        Taken("LayUpBending.ToSheet(*", "name", "empty|100,000 brackets", "a name is the caller's"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -234,23 +234,6 @@ internal static class GoodValues
         [typeof(StaplePlan)] = static () => PanelStaples.SetOut(new StapleJob([Mm(995), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(5))),
         [typeof(WrapChoice)] = static () => new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 },
         [typeof(WrapVerdict)] = static () => WrapComparison.Compare(new WrapChoice(Area.FromSquareMeters(8), 30m, Area.FromSquareMeters(8), 18m, Area.FromSquareMeters(7), 6m) { Panels = 9 }),
-        // Plywood by its plies
-        [typeof(Veneer)] = static () => new Veneer(Mm(1.4), PlyDirection.Across) { Elasticity = Pressure.FromMegapascals(16_000), BendingStrength = Pressure.FromMegapascals(65) },
-        [typeof(IReadOnlyList<Veneer>)] = static () => new[] { new Veneer(Mm(1.1), PlyDirection.Along), new Veneer(Mm(1.4), PlyDirection.Across), new Veneer(Mm(1.1), PlyDirection.Along) },
-        [typeof(PlyLayUp)] = static () => PlyLayUp.Birch(Mm(6.4), 5) with { CrossRatio = 0.03, CrossStrength = Pressure.FromMegapascals(5) },
-        [typeof(LayUpBending)] = static () => LayeredPly.InBending(PlyLayUp.Birch(Mm(6.4), 5)),
-        // Bowed both ways
-        [typeof(BowedPanel)] = static () => new BowedPanel(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), Mm(57_800), Mm(352), Mm(3400)),
-        [typeof(BowedPanelVerdict)] = static () => DoubleCurvature.Judge(new BowedPanel(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), Mm(57_800), Mm(352), Mm(3400))),
-        // Layers over a form
-        [typeof(IReadOnlyList<BentSheet>)] = static () => new[] { BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
-        [typeof(LaminatedBend)] = static () => LaminatedBend.Of(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), 3, Mm(1500)) with { StretchRatio = 1.6 },
-        [typeof(LayersOrSheet)] = static () => new LayersOrSheet(BentSheet.Of(s_bendable, BendGrain.AroundTheCurve), 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), Mm(3818)) { Rows = [Mm(0), Mm(758), Mm(1516)], StretchRatio = 0.77, Density = Density.FromKilogramsPerCubicMeter(680) },
-        [typeof(LaminationResult)] = static () => Lamination.ToRadius(LaminatedBend.Of(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), 3, Mm(1500))),
-        [typeof(LayersComparison)] = static () => Lamination.Compare(new LayersOrSheet(BentSheet.Of(s_bendable, BendGrain.AroundTheCurve), 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), Mm(3818))),
-        // Kerfs
-        [typeof(KerfedPanel)] = static () => new KerfedPanel(Mm(300), Angle.FromDegrees(90), TolerancedLength.PlusMinus(Mm(18), Mm(0.4)), Mm(3), Mm(3.2)) { DepthError = Mm(0.2), WebSheet = BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
-        [typeof(KerfPlan)] = static () => KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2))),
         // Fixings into thin metal
         [typeof(SheetHold)] = static () => SheetPullOut.PullOut(Mm(1), Mm(4.2), Pressure.FromMegapascals(270)),
         [typeof(MetalScrewJob)] = static () => FixingSamples.Screw with
@@ -283,6 +266,23 @@ internal static class GoodValues
         [typeof(IReadOnlyList<PanelRow>)] = static () => FixingSamples.Fixings.Rows,
         [typeof(PanelFixingJob)] = static () => FixingSamples.Fixings with { Girth = Mm(420), HungMass = Mass.FromKilograms(3), Acceleration = 3, EdgeDistance = Mm(20), GreatestSpacing = Mm(200) },
         [typeof(PanelFixingPlan)] = static () => PanelFixings.Place(FixingSamples.Fixings),
+        // Plywood by its plies
+        [typeof(Veneer)] = static () => new Veneer(Mm(1.4), PlyDirection.Across) { Elasticity = Pressure.FromMegapascals(16_000), BendingStrength = Pressure.FromMegapascals(65) },
+        [typeof(IReadOnlyList<Veneer>)] = static () => new[] { new Veneer(Mm(1.1), PlyDirection.Along), new Veneer(Mm(1.4), PlyDirection.Across), new Veneer(Mm(1.1), PlyDirection.Along) },
+        [typeof(PlyLayUp)] = static () => PlyLayUp.Birch(Mm(6.4), 5) with { CrossRatio = 0.03, CrossStrength = Pressure.FromMegapascals(5) },
+        [typeof(LayUpBending)] = static () => LayeredPly.InBending(PlyLayUp.Birch(Mm(6.4), 5)),
+        // Bowed both ways
+        [typeof(BowedPanel)] = static () => new BowedPanel(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), Mm(57_800), Mm(352), Mm(3400)),
+        [typeof(BowedPanelVerdict)] = static () => DoubleCurvature.Judge(new BowedPanel(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), Mm(2216), Mm(57_800), Mm(352), Mm(3400))),
+        // Layers over a form
+        [typeof(IReadOnlyList<BentSheet>)] = static () => new[] { BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
+        [typeof(LaminatedBend)] = static () => LaminatedBend.Of(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), 3, Mm(1500)) with { StretchRatio = 1.6 },
+        [typeof(LayersOrSheet)] = static () => new LayersOrSheet(BentSheet.Of(s_bendable, BendGrain.AroundTheCurve), 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), Mm(3818)) { Rows = [Mm(0), Mm(758), Mm(1516)], StretchRatio = 0.77, Density = Density.FromKilogramsPerCubicMeter(680) },
+        [typeof(LaminationResult)] = static () => Lamination.ToRadius(LaminatedBend.Of(BentSheet.Of(s_bendable, BendGrain.AlongTheAxis), 3, Mm(1500))),
+        [typeof(LayersComparison)] = static () => Lamination.Compare(new LayersOrSheet(BentSheet.Of(s_bendable, BendGrain.AroundTheCurve), 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), Mm(3818))),
+        // Kerfs
+        [typeof(KerfedPanel)] = static () => new KerfedPanel(Mm(300), Angle.FromDegrees(90), TolerancedLength.PlusMinus(Mm(18), Mm(0.4)), Mm(3), Mm(3.2)) { DepthError = Mm(0.2), WebSheet = BentSheet.Of(s_bendable, BendGrain.AlongTheAxis) },
+        [typeof(KerfPlan)] = static () => KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2))),
         [typeof(PanelJointLine)] = static () => new PanelJointLine(Mm(300), Mm(60)),
         [typeof(IReadOnlyList<PanelJointLine>)] = static () => new[] { new PanelJointLine(Mm(300), Mm(60)) },
         [typeof(PanelWall)] = static () => FixingSamples.Wall with
