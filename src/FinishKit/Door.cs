@@ -126,6 +126,26 @@ internal static class Door
         _ => Array.IndexOf(ForcePerLength.Units, load.Unit) < 0 ? double.NaN : IsEndless(load.Value) ? Endless(load.Value) : load.NewtonsPerMillimeter,
     };
 
+    internal static double Celsius(Temperature temperature, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double value = temperature.Unit switch
+        {
+            TemperatureUnit.DegreeCelsius => temperature.Value,
+            _ => Array.IndexOf(Temperature.Units, temperature.Unit) < 0 ? double.NaN : IsEndless(temperature.Value) ? Endless(temperature.Value) : temperature.DegreesCelsius,
+        };
+        return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
+    }
+
+    internal static double Percent(RelativeHumidity humidity, string parameter, Allowed allowed, List<InputProblem>? problems)
+    {
+        double value = humidity.Unit switch
+        {
+            RelativeHumidityUnit.Percent => humidity.Value,
+            _ => Array.IndexOf(RelativeHumidity.Units, humidity.Unit) < 0 ? double.NaN : IsEndless(humidity.Value) ? Endless(humidity.Value) : humidity.Percent,
+        };
+        return allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
+    }
+
     internal static double Number(double value, string parameter, Allowed allowed, List<InputProblem>? problems) =>
         allowed.Holds(value) ? value : Refuse(value, parameter, allowed, problems);
 

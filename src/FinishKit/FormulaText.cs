@@ -111,7 +111,8 @@ internal sealed class FormulaText
                 tex.Append('^');
             }
 
-            tex.Append(c);
+            // A bare percent sign begins a comment.
+            tex.Append(c == '%' ? "\\%" : c.ToString());
         }
 
         return tex.ToString();

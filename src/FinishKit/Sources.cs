@@ -59,7 +59,7 @@ internal static class Sources
 
     internal static readonly Source SheetStiffness = Source.Derived("bend-stiffness", "Bending stiffness of a sheet per width", "E t^3/12, as a beam: what the width adds (at most a tenth) is left out");
 
-    internal static readonly Source MembraneStrain = Source.Derived("bend-membrane", "Strain of a flat sheet forced to two curvatures", "a strip along the long side is stretched by b^2/(12 R1 R2) at its edges and shortened by half of it at its middle, b the shorter side");
+    internal static readonly Source MembraneStrain = Source.Derived("bend-membrane", "Strain of a flat sheet forced to two curvatures", "a strip along the long side is strained by b^2/(12 R1 R2) at its edges and the other way by half of it at its middle, b the shorter side: stretched at the edges on a saddle, squeezed there on a bowl");
 
     internal static readonly Source BendFactor = Source.Judgement("default-bend-factor", "the elastic radius at the characteristic strength is doubled, 1.5 to 3: the strength is that of a short test, and the sheet stays bent for good");
 

@@ -24,6 +24,11 @@ namespace FinishKit.Consumers
             StripsAndSlats();
             BentSheets();
             CirclesThroughPoints();
+            BoardsCutAndJointed();
+            CoursesAndTheirEnds();
+            MeasuredWalls();
+            CompoundCuts();
+            WoodInAir();
         }
 
         private static void WhichNail()
@@ -129,6 +134,83 @@ namespace FinishKit.Consumers
                 new MeasuredPoint(Measure.Mm(0), Measure.Mm(20)), new MeasuredPoint(Measure.Mm(500), Measure.Mm(45)), new MeasuredPoint(Measure.Mm(1000), Measure.Mm(20)),
             });
             Expect.Near("radius through three points, mm", 5012.5, bow.Radius.Value.Millimeters, 1e-3);
+        }
+
+        private static void BoardsCutAndJointed()
+        {
+            // By hand: 2408 of 2438 can be used; 1820 and 560 from each of four boards, 2380 and a kerf of 2.8, and 3 x 560 from a fifth. Four hold 9632 mm, the pieces are 11,200.
+            CuttingPlan plan = BoardCutting.Cut(new CuttingJob(
+                new[] { new BoardPart(Measure.Mm(1820), 4), new BoardPart(Measure.Mm(560), 7) }, new[] { new StockBoard(Measure.Mm(2438), 9.80m) }));
+            Expect.Near("boards bought", 5, plan.Purchases[0].BoardsBought, 0);
+            Expect.True("49.00 is proven the least", plan.Cost == 49m && plan.Proven && !plan.HasProblem);
+            Expect.Near("left of a board, less its last kerf, mm", 2408 - 2382.8 - 2.8, plan.Boards[0].Offcut.Millimeters, 1e-6);
+
+            // By hand: 3600 from boards of which 2408 can be used takes two, whichever strip from 1200 to 2400 the joint is on.
+            JointLayout joints = BoardJoints.Choose(new JointJob(
+                new[] { new JointRun(1, Measure.Mm(0), Measure.Mm(3600)) }, new[] { Measure.Mm(600), Measure.Mm(1200), Measure.Mm(1800), Measure.Mm(2400), Measure.Mm(3000) }, new[] { new StockBoard(Measure.Mm(2438), 9.80m) }));
+            Expect.True("a jointed course of two boards", joints.Cost == 19.60m && !joints.HasProblem);
+        }
+
+        private static void CoursesAndTheirEnds()
+        {
+            // By hand: 994 = 10 x 89 + 104, two ends of 52; 3 mm off they keep 49.
+            CoursePlan courses = CourseLayout.LayOut(new CourseFace(Measure.Mm(3400), Measure.Mm(994), BoardCover.SquareEdged(Measure.Mm(89), Measure.Mm(0))));
+            Expect.Near("courses of a plain wall", 12, courses.Courses.Count, 0);
+            Expect.Near("the narrowest, mm", 52, courses.NarrowestPiece.Value.Millimeters, 1e-9);
+            Expect.Near("and with the set-out off, mm", 49, courses.Guaranteed.Millimeters, 1e-9);
+
+            // By hand: half of 9.5 degrees; 44.5 tan 1.75 degrees = 1.3596.
+            Expect.Near("bevel in a hollow, degrees", 4.75, CourseBreaks.Judge(Measure.Mm(89), Angle.FromDegrees(9.5)).Bevel.Degrees, 1e-9);
+            Expect.Near("a board over a break stands off, mm", 1.3596, CourseBreaks.Judge(Measure.Mm(89), Angle.FromDegrees(3.5)).StandOff.Millimeters, 1e-4);
+
+            // By hand: 10 in 100 is atan 0.1 = 5.7106 degrees, the long point at the upper line.
+            MeasuredEdge edge = EdgeCurve.Straight(new MeasuredPoint(Measure.Mm(0), Measure.Mm(1000)), new MeasuredPoint(Measure.Mm(100), Measure.Mm(1010)));
+            EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(edge, new[] { Measure.Mm(0), Measure.Mm(100) }, Measure.Mm(0)));
+            Expect.Near("angle of an end cut, degrees", 5.7106, ends.Courses[0].SawAngle.Degrees, 5e-5);
+            Expect.Near("its long point, mm", 1010, ends.Courses[0].LongPoint.Millimeters, 1e-6);
+            Expect.Near("half way up the edge, mm", 1005, edge.OffsetAt(Measure.Mm(50)).Millimeters, 1e-6);
+        }
+
+        private static void MeasuredWalls()
+        {
+            // By hand: plumb up to 200, then 10 in 100 toward the room.
+            WallProfile wall = ProfileBreaks.Find(new[]
+            {
+                new MeasuredPoint(Measure.Mm(0), Measure.Mm(50)), new MeasuredPoint(Measure.Mm(100), Measure.Mm(50)), new MeasuredPoint(Measure.Mm(200), Measure.Mm(50)),
+                new MeasuredPoint(Measure.Mm(300), Measure.Mm(40)), new MeasuredPoint(Measure.Mm(400), Measure.Mm(30)),
+            });
+            Expect.Near("height of a break, mm", 200, wall.Breaks[0].Height.Millimeters, 1e-9);
+            Expect.Near("lean above it, degrees", 5.7106, wall.Bands[1].Lean.Degrees, 5e-5);
+
+            // By hand: the line from 20 to 26 passes 22 and 24.
+            PackedLine rail = Flattening.Line(new[]
+            {
+                new MeasuredPoint(Measure.Mm(0), Measure.Mm(20)), new MeasuredPoint(Measure.Mm(400), Measure.Mm(26)), new MeasuredPoint(Measure.Mm(800), Measure.Mm(24)), new MeasuredPoint(Measure.Mm(1200), Measure.Mm(26)),
+            });
+            Expect.Near("packing at a rib, mm", 4, rail.Points[1].Packing.Millimeters, 1e-6);
+
+            // By hand: three corners on the plane 20 + 2 + 1, the fourth 3 farther.
+            PackedPlane face = Flattening.Plane(new[]
+            {
+                new SurfacePoint(Measure.Mm(0), Measure.Mm(0), Measure.Mm(20)), new SurfacePoint(Measure.Mm(1000), Measure.Mm(0), Measure.Mm(22)),
+                new SurfacePoint(Measure.Mm(0), Measure.Mm(500), Measure.Mm(21)), new SurfacePoint(Measure.Mm(1000), Measure.Mm(500), Measure.Mm(26)),
+            });
+            Expect.Near("packing of a corner, mm", 3, face.Points[3].Packing.Millimeters, 1e-6);
+        }
+
+        private static void CompoundCuts()
+        {
+            // By hand: sin b = cos 38 cos 45 = 0.5572, tan m = sin 38 / tan 45 = 0.6157.
+            CompoundSetting cut = CompoundCut.InCorner(Angle.FromDegrees(38), Angle.FromDegrees(90));
+            Expect.Near("bevel of a sprung moulding, degrees", 33.86, cut.Bevel.Degrees, 0.005);
+            Expect.Near("its mitre, degrees", 31.62, cut.Mitre.Degrees, 0.005);
+        }
+
+        private static void WoodInAir()
+        {
+            // The printed table (FPL-RN-0268): 9.2% at 70 °F and 50%.
+            Expect.Near("moisture of wood in a room, %", 9.2, EquilibriumMoisture.InAir(Temperature.FromDegreesFahrenheit(70), RelativeHumidity.FromPercent(50)).MoistureContent, 0.06);
+            Expect.Near("humidity that holds ovendry wood, %", 0, EquilibriumMoisture.HoldingAt(Temperature.FromDegreesCelsius(20), 0).RelativeHumidity.Percent, 0);
         }
 
         private static void InputIsRefused()

@@ -80,7 +80,10 @@ public sealed class BoardCourse
     /// <summary>Width of its face at the rear.</summary>
     public Length WidthAtRear => Mm(_rear);
 
-    /// <summary>Width to rip the board to before any taper is cut: its face where it is widest.</summary>
+    /// <summary>
+    /// Width to rip the board to before any taper is cut: its face where it is widest. Where a bevel is positive the back is wider than the face: rip wider by the thickness times
+    /// tan(bevel) at each such edge.
+    /// </summary>
     public Length RipWidth => Mm(_upper - _lower);
 
     /// <summary>Whether its face is that of a whole board all along.</summary>
@@ -95,10 +98,10 @@ public sealed class BoardCourse
     /// <summary>Whether its upper face edge is ripped, somewhere along the van.</summary>
     public bool IsCutAbove { get; }
 
-    /// <summary>Bevel of its lower edge from square, half the change of lean where it starts at a break that ends a course; else 0.</summary>
+    /// <summary>Bevel of its lower edge from square, half the change of lean where it starts at a break that ends a course; else 0. Positive in a hollow, where the back is wider than the face; negative on a ridge.</summary>
     public Angle BevelBelow { get; }
 
-    /// <summary>Bevel of its upper edge from square, half the change of lean where it ends at such a break; else 0.</summary>
+    /// <summary>Bevel of its upper edge from square, half the change of lean where it ends at such a break; else 0. Signed as <see cref="BevelBelow"/>.</summary>
     public Angle BevelAbove { get; }
 
     /// <summary>What is left of it beside, above and below openings: by front, then from below. Empty where openings take it all.</summary>
@@ -147,7 +150,10 @@ public sealed class CourseBand
     /// <summary>From its foot to the first lower edge of a board that lies there or above, 0 up to one cover. 0: a whole board at the foot.</summary>
     public Length Offset { get; }
 
-    /// <summary>The narrowest piece there may be while the set-out is off by up to the error either way; 0 where a joint may come to lie just beside an edge, or where a tapered course runs out to nothing.</summary>
+    /// <summary>
+    /// The narrowest piece there may be while the set-out is off by up to the error either way; 0 where a joint may come to lie just beside an edge, where a tapered course runs
+    /// out to nothing, and where no board goes at all.
+    /// </summary>
     public Length Guaranteed { get; }
 
     /// <summary>The offset of <see cref="CourseRule.BestOffset"/>, whatever the rule.</summary>
@@ -159,6 +165,9 @@ public sealed class CourseBand
     internal CourseBandNumbers Numbers { get; }
 
     internal long OffsetNm { get; }
+
+    /// <summary>Whether there is room for a board anywhere in it.</summary>
+    internal bool HasPieces { get; init; }
 
     /// <summary>As <see cref="Guaranteed"/>, over the pieces that another offset would change, and not at an edge that a whole board is set to on purpose.</summary>
     internal long Movable { get; init; }
@@ -174,7 +183,7 @@ public sealed class CourseBand
             CourseRule.WholeAtHead => "whole at the head",
             _ => "best offset",
         };
-        return $"{Print.Number(FromV.Millimeters)} to {Print.Mm(ToV.Millimeters)}, {rule}, offset {Print.Mm(Offset.Millimeters)}, at least {Print.Mm(Guaranteed.Millimeters)}";
+        return $"{Print.Number(FromV.Millimeters)} to {Print.Mm(ToV.Millimeters)}, {rule}, offset {Print.Mm(Offset.Millimeters)}, {(HasPieces ? "at least " + Print.Mm(Guaranteed.Millimeters) : "no piece")}";
     }
 
     private static Length Mm(long nanometres) => Door.Millimetres(Grid.Millimetres(nanometres));

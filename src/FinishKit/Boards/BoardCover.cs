@@ -44,16 +44,16 @@ public sealed class BoardCover : IEquatable<BoardCover>
     /// <summary>From one joint to the next: what shows, and one gap.</summary>
     public Length Cover => Door.Millimetres(CoverMm);
 
-    /// <summary>How far a tongue stays in its groove, or a lap over the one below, with the gap as it is; 0 of a square-edged board.</summary>
+    /// <summary>How far a tongue stays in its groove, or a front lap over a back lap, with the gap as it is; 0 of a square-edged board.</summary>
     public Length StillCovered => Door.Millimetres(_hidden > 0 ? Grid.Snap(_hidden - _gap) : 0);
 
     /// <summary>
-    /// What shows of a first board whose groove or upper lap is ripped off to leave a square edge: its face less the depth of tongue or lap.
-    /// Where a trim covers the edge the groove may stay, and the first board keeps its whole face.
+    /// What shows of a first board whose groove or front lap is ripped off to leave a square edge: its face less the depth of groove or lap.
+    /// Where a trim covers the edge the groove or lap may stay, and the first board keeps its whole face.
     /// </summary>
     public Length SquaredFirstFace => Door.Millimetres(Grid.Snap(FaceMm - _hidden));
 
-    /// <summary>What a last board of whole face loses: its tongue or lower lap, which has no neighbour to go into. Its face stays whole.</summary>
+    /// <summary>What a last board of whole face loses: its tongue or back lap, which has no neighbour to go into. Its face stays whole.</summary>
     public Length LostAtLast => Hidden;
 
     internal double FaceMm => Grid.Snap(_width - _hidden);
@@ -75,7 +75,7 @@ public sealed class BoardCover : IEquatable<BoardCover>
         return new BoardCover("square-edged", w, 0, g);
     }
 
-    /// <summary>A shiplap board: each board's upper lap lies over the lower lap of the one before.</summary>
+    /// <summary>A shiplap board: each board's front lap, at its face, lies over the back lap of the one before.</summary>
     /// <param name="width">Its width over both laps [length], 10 mm to 1 m.</param>
     /// <param name="lap">Width of a lap [length], more than 0, less than half the width.</param>
     /// <param name="reveal">Gap between neighbours at the face [length], 0 or more, less than the lap so that some of it stays covered.</param>

@@ -19,8 +19,8 @@ public static class BoardJoints
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The joints and pieces of every run, the cutting plan, the least that any choice of joints costs, and findings.</returns>
     /// <remarks>
-    /// <para>Formula: a run longer than the boards has the fewest joints that strips, boards and shortest piece allow, or one more; joints of neighbouring courses lie on strips whose numbers differ by the stagger or more. Least cost: for any values of pieces the boards must hold the value of the cheapest choice of joints, a shortest path over the courses.</para>
-    /// <para>Validity: square butts on the middle of a strip, straight courses, nine joints a run at most. The cost is proven least, over these choices and all plans, where <see cref="JointLayout.Proven"/> says so; where a course has more than 2000 ways of being divided (fewer where there are more than ten courses) an even sample of them is looked at.</para>
+    /// <para>Formula: a run is left whole where a board is long enough, or has joints on strips so that no piece is shorter than the shortest nor longer than the longest board; joints of neighbouring courses lie on strips whose numbers differ by the stagger or more. Least cost: for any values of pieces the boards must hold the value of the cheapest choice of joints, a shortest path over the courses.</para>
+    /// <para>Validity: square butts on the middle of a strip, straight courses, nine joints a run at most. The cost is proven least, over all such joints and all plans, where <see cref="JointLayout.Proven"/> says so; where a course has more than 2000 ways of being divided (fewer where there are more than ten courses) those with the fewest joints are looked at and a sample of the next, and the least cost is for all of them nevertheless.</para>
     /// <para>Source: boards-joints, stock-cutting (derived); default-joint-stagger, default-shortest-piece, default-joint-strip, default-mitre-kerf, default-end-trim, default-least-offcut (common practice).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The job, its list or an entry is null.</exception>
@@ -57,7 +57,7 @@ public static class BoardJoints
         JointedRun[] runs = Lay(job, numbers, rules, joints);
         CuttingPlan plan = BoardCutting.Cut(PartsOf(job, numbers, runs), null, cancellation);
         progress?.Report(1);
-        decimal? least = rules.AreKept && plan.LeastCost is not null ? Math.Min(plan.Cost, (decimal)(search.LeastCost * search.Money) / CuttingNumbers.PriceSteps) : null;
+        decimal? least = rules.AreKept && plan.LeastCost is not null && plan.Uncut.Count == 0 ? Math.Min(plan.Cost, (decimal)(search.LeastCost * search.Money) / CuttingNumbers.PriceSteps) : null;
         return new JointLayout(job, numbers, rules, runs, plan, least, search.Nodes + plan.Nodes, strip, board);
     }
 

@@ -35,7 +35,10 @@ public readonly struct CourseBreak : IEquatable<CourseBreak>
     /// <summary>Whether the break ends a course.</summary>
     public bool EndsCourse => BreakRule.IsExceeded(_leanChange, _limit);
 
-    /// <summary>Where the course ends: the bevel of the edges that meet there, from square, half the change; in a hollow it narrows the face, on a ridge the back. 0 where a board runs over.</summary>
+    /// <summary>
+    /// Where the course ends: the bevel of the edges that meet there, from square, half the change. Positive in a hollow, where the back comes out wider than the face by
+    /// thickness times tan(bevel); negative on a ridge, where the face is the wider. 0 where a board runs over.
+    /// </summary>
     public Angle Bevel => Door.Radians(EndsCourse ? _halfAngle : 0);
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: never, for a break.</summary>

@@ -17,7 +17,7 @@ public static class CourseBreaks
     /// <param name="limit">Change above which a break ends a course [angle], 0° to 90°; exactly met does not end it. Null for 4°, judgement.</param>
     /// <returns>Stand-off, whether the course ends, and the bevel if so; nothing is allocated.</returns>
     /// <remarks>
-    /// <para>Formula: stand-off h = w/2 tan(delta/2), where the break lies under the middle of the board; bevel delta/2.</para>
+    /// <para>Formula: stand-off h = w/2 tan(|delta|/2), where the break lies under the middle of the board; bevel delta/2, with the sign of delta.</para>
     /// <para>Validity: a rigid board, flat bands, the break under the board's middle, where it is worst: elsewhere a board stands off less. On a hollow it rests on its two edges and h is the space under its middle; on a ridge it rests on the break and each edge stands off h.</para>
     /// <para>Source: boards-break (derived); default-break-limit (judgement).</para>
     /// </remarks>
@@ -37,7 +37,7 @@ public static class CourseBreaks
     /// <param name="leanChange">As there.</param>
     /// <param name="limit">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckJudge(Length boardWidth, Angle leanChange, Angle? limit = null)
+    public static IReadOnlyList<InputProblem> Check(Length boardWidth, Angle leanChange, Angle? limit = null)
     {
         List<InputProblem> problems = [];
         Read(boardWidth, leanChange, limit, problems);
@@ -48,11 +48,11 @@ public static class CourseBreaks
     internal static (double StandOff, double Bevel) Solve<TTrace>(double boardWidth, double leanChange, TTrace trace)
         where TTrace : struct, ITrace
     {
-        double change = Math.Abs(leanChange) * (Math.PI / 180);
+        double change = leanChange * (Math.PI / 180);
         trace.Given("w", boardWidth, "mm", Sources.Given);
         trace.Given("delta", change, "rad", Sources.Given, meaning: leanChange < 0 ? "change of lean at a ridge" : "change of lean in a hollow");
         double bevel = trace.Step("beta", nameof(bevel), change / 2, "rad", Sources.CourseBreak);
-        double standOff = trace.Step("h", nameof(standOff), boardWidth / 2 * Math.Tan(bevel), "mm", Sources.CourseBreak);
+        double standOff = trace.Step("h", nameof(standOff), boardWidth / 2 * Math.Tan(Math.Abs(bevel)), "mm", Sources.CourseBreak);
         return (standOff, bevel);
     }
 

@@ -21,7 +21,10 @@ public enum CourseRule
 }
 
 /// <summary>A face to be covered with boards along the van: what <see cref="CourseLayout"/> needs to know. u runs along the van from front to rear, v up the girth.</summary>
-/// <remarks>Nothing is checked here: <see cref="CourseLayout.Check"/> reports all problems, and the calculating method throws the first.</remarks>
+/// <remarks>
+/// v is measured over the surface that the boards' faces will lie in. On a surface a distance t behind it a hollow of delta lies t tan(delta/2) farther from its neighbours either way, a ridge
+/// as much nearer. Nothing is checked here: <see cref="CourseLayout.Check"/> reports all problems, and the calculating method throws the first.
+/// </remarks>
 public sealed record CourseFace
 {
     internal const int MostParts = 100;

@@ -16,11 +16,9 @@ internal static class CourseFindings
 
         AddRunsOut(findings, plan);
         AddBreaks(findings, plan, numbers);
-        findings.Add(new Finding(
-            "boards-look-behind",
-            Severity.Note,
-            "The figures know only widths and heights: find wiring, pipes, fuel and brake lines, airbags and belt anchorages before fixing, choose fasteners by the whole stack, and keep clear of the saw's dust.",
-            []));
+        AddBevels(findings, plan, numbers);
+        AddBare(findings, plan, numbers);
+        findings.Add(LookBehind.Note);
         return Finding.GravestFirst(findings);
     }
 
@@ -59,10 +57,12 @@ internal static class CourseFindings
         double least = Grid.Millimetres(numbers.Least), error = Grid.Millimetres(numbers.Error);
         if (between is not null)
         {
+            (long from, long to) = (between.Cut.V0, Math.Max(between.Cut.V1AtFront, between.Cut.V1AtRear));
+            bool isAtBreak = Array.Exists(numbers.Breaks, line => line.Ends && (line.V == from || line.V == to));
             findings.Add(new Finding(
                 "boards-course-narrow-between-edges",
                 Severity.Caution,
-                $"{Pieces(betweens)} narrower than {Print.Mm(least)} whatever the offset, cut by edges on both sides: {between}. Move an edge, let the courses run through the break, or cover the place with trim.",
+                $"{Pieces(betweens)} narrower than {Print.Mm(least)} whatever the offset, cut by edges on both sides: {between}. Move an edge, {(isAtBreak ? "let the courses run through the break, " : string.Empty)}or cover the place with trim.",
                 [.. Where(between, betweens, least)],
                 Sources.CourseLayout));
         }
@@ -79,7 +79,7 @@ internal static class CourseFindings
                 [.. Where(movable, movables, least), new("best-offset", band.BestOffset.Millimeters, "mm"), new("best-guaranteed", band.BestGuaranteed.Millimeters, "mm"), new("set-out-error", error, "mm")],
                 Sources.CourseLayout));
         }
-        else if (band.Movable < numbers.Least)
+        else if (band.HasPieces && band.Movable < numbers.Least)
         {
             double movableWidth = Grid.Millimetres(band.Movable);
             findings.Add(new Finding(
@@ -132,6 +132,64 @@ internal static class CourseFindings
                     findings.Add(new CourseBreak(width, line.Change, numbers.Limit, limitIsDefault: false).StandsOff(Grid.Millimetres(line.V)));
                 }
             }
+        }
+    }
+
+    /// <summary>In a hollow the backs of the boards that meet are wider than their faces, which is what the plan knows; on a ridge they are narrower, and the rip width does.</summary>
+    private static void AddBevels(List<Finding> findings, CoursePlan plan, CourseNumbers numbers)
+    {
+        int band = 0;
+        foreach (CourseBreakLine line in numbers.Breaks)
+        {
+            if (!line.Ends)
+            {
+                continue;
+            }
+
+            if (line.Change > 0 && (plan.Bands[band].HasPieces || plan.Bands[band + 1].HasPieces))
+            {
+                double height = Grid.Millimetres(line.V), bevel = line.Change / 2, wider = Math.Tan(bevel * (Math.PI / 180));
+                findings.Add(new Finding(
+                    "boards-bevel-rip-wider",
+                    Severity.Note,
+                    $"In the hollow at {Print.Mm(height)} edges are bevelled by {Print.Round(bevel, 3)}° from square, and the backs of the boards come out wider than their faces: rip each wider by {Print.Round(wider, 4)} times its thickness at that edge.",
+                    [new("height", height, "mm"), new("bevel", bevel, "deg"), new("wider-per-thickness", wider, string.Empty)],
+                    Sources.CourseBreak));
+            }
+
+            band++;
+        }
+    }
+
+    /// <summary>Strips no wider than the gap of a joint take no board.</summary>
+    private static void AddBare(List<Finding> findings, CoursePlan plan, CourseNumbers numbers)
+    {
+        HashSet<(long, long)> seen = [];
+        (CourseColumn Column, CourseFree Free)? first = null;
+        foreach (CourseBand band in plan.Bands)
+        {
+            foreach (CourseColumn column in band.Numbers.Columns)
+            {
+                foreach (CourseFree free in column.Free)
+                {
+                    long head = Math.Max(free.ToAtFront, free.ToAtRear);
+                    if (head - free.From <= numbers.Gap && seen.Add((free.From, head)))
+                    {
+                        first ??= (column, free);
+                    }
+                }
+            }
+        }
+
+        if (first is { } bare)
+        {
+            double width = Grid.Millimetres(Math.Max(bare.Free.ToAtFront, bare.Free.ToAtRear) - bare.Free.From), from = Grid.Millimetres(bare.Free.From), gap = Grid.Millimetres(numbers.Gap);
+            findings.Add(new Finding(
+                "boards-course-bare-strip",
+                Severity.Note,
+                $"{(seen.Count == 1 ? "A strip is" : Print.Number(seen.Count) + " strips are")} no wider than the gap of a joint, {Print.Mm(gap)}, and {(seen.Count == 1 ? "stays" : "stay")} bare: the first, {Print.Mm(width)} wide, lies from {Print.Mm(from)} up, {Print.Mm(Grid.Millimetres(bare.Column.From))} from the front.",
+                [new("strips", seen.Count, string.Empty), new("width", width, "mm"), new("height", from, "mm"), new("from-front", Grid.Millimetres(bare.Column.From), "mm"), new("gap", gap, "mm")],
+                Sources.CourseLayout));
         }
     }
 

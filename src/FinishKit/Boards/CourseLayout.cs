@@ -11,7 +11,7 @@ public static class CourseLayout
     /// <returns>Every course with its lines, the width to rip and its pieces; the bands with their offsets; findings.</returns>
     /// <remarks>
     /// <para>Formula: lower edges of boards lie at foot + o + k c, each board shows c - g. Best offset: of all o from 0 to c the one with the greatest width that every piece keeps while the set-out is off by up to d either way; pieces cut by edges on both sides count with their true width but, as no offset widens them, do not hide the others; of equals the smallest. Balanced: o = (r + c)/2 with r the rest of the height by the cover.</para>
-    /// <para>Validity: boards parallel to a straight foot; openings are rectangles. Exact on whole nanometres for up to 1000 courses, 100 openings and 100 breaks, without search effort: for a given width each edge forbids one arc of offsets, and the greatest width is found by halving.</para>
+    /// <para>Validity: boards parallel to a straight foot; openings are rectangles; v runs over the surface that the boards' faces lie in. Exact on whole nanometres for up to 1000 courses, 100 openings and 100 breaks, without search effort: for a given width each edge forbids one arc of offsets, and the greatest width is found by halving.</para>
     /// <para>Source: boards-courses (derived); boards-break (derived); default-least-course (common practice); default-set-out-error (judgement); default-break-limit (judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The face, its board, a list or an entry is null.</exception>
@@ -97,6 +97,7 @@ public static class CourseLayout
         };
         return new CourseBand(band, rule, (chosen, offsets.Narrowest(chosen, numbers.Error)), (best, offsets.Narrowest(best, numbers.Error)))
         {
+            HasPieces = offsets.HasPieces,
             Movable = offsets.NarrowestMovable(
                 chosen,
                 numbers.Error,
@@ -129,7 +130,7 @@ public static class CourseLayout
                 (lower, upper),
                 (front, middle, rear),
                 (line < at.Foot, line + numbers.Face > at.Head),
-                (number == first ? Math.Abs(change.Below) / 2 : 0, line + numbers.Cover >= at.MostHead ? Math.Abs(change.Above) / 2 : 0),
+                (number == first ? change.Below / 2 : 0, line + numbers.Cover >= at.MostHead ? change.Above / 2 : 0),
                 CourseCutting.Pieces(at, (lower, upper), numbers.Gap, numbers.HalfWay),
                 front != middle || middle != rear));
 

@@ -33,6 +33,9 @@ internal sealed class CourseOffset
         _gap = gap;
     }
 
+    /// <summary>Whether there is room for a board anywhere.</summary>
+    internal bool HasPieces => _spans.Length > 0;
+
     private long Face => _cover - _gap;
 
     /// <summary>
@@ -45,10 +48,10 @@ internal sealed class CourseOffset
         return whole.Best(error) ?? ends.Best(error) ?? ends.Best(0) ?? 0;
     }
 
-    /// <summary>The narrowest piece there may be while the set-out is off by up to the error either way; 0 where a joint may come to lie just beside an edge.</summary>
+    /// <summary>The narrowest piece there may be while the set-out is off by up to the error either way; 0 where a joint may come to lie just beside an edge, and where there is no piece.</summary>
     internal long Narrowest(long offset, long error)
     {
-        long narrowest = Face;
+        long narrowest = HasPieces ? Face : 0;
         foreach (Span span in _spans)
         {
             long fromBelow = Modulo(_foot + offset - error - span.From), fromAbove = Modulo(span.To + _gap - _foot - offset - error);

@@ -20,7 +20,7 @@ public sealed class CoursePlan
         for (int i = 0; i < courses.Count; i++)
         {
             lines[i] = courses[i].LowerLine;
-            WholeCount += courses[i].IsWhole ? 1 : 0;
+            WholeCount += courses[i].IsWhole && courses[i].Pieces.Count > 0 ? 1 : 0;
             foreach (CoursePiece piece in courses[i].Pieces)
             {
                 narrowest = narrowest is { } before ? Math.Min(before, piece.Cut.Least) : piece.Cut.Least;
@@ -30,7 +30,7 @@ public sealed class CoursePlan
         lines[courses.Count] = Door.Millimetres(Grid.Millimetres(numbers.MostGirth));
         Lines = [.. lines];
         NarrowestPiece = narrowest is { } least ? Door.Millimetres(Grid.Millimetres(least)) : null;
-        Length guaranteed = bands[0].Guaranteed;
+        Length? guaranteed = null;
         CourseBreak[] breaks = new CourseBreak[numbers.Breaks.Length];
         for (int i = 0; i < breaks.Length; i++)
         {
@@ -40,10 +40,13 @@ public sealed class CoursePlan
         Breaks = [.. breaks];
         foreach (CourseBand band in bands)
         {
-            guaranteed = Door.Millimetres(band.Guaranteed) < Door.Millimetres(guaranteed) ? band.Guaranteed : guaranteed;
+            if (band.HasPieces && (guaranteed is not { } before || Door.Millimetres(band.Guaranteed) < Door.Millimetres(before)))
+            {
+                guaranteed = band.Guaranteed;
+            }
         }
 
-        Guaranteed = guaranteed;
+        Guaranteed = guaranteed ?? Door.Millimetres(0);
         Findings = CourseFindings.Of(this, numbers);
     }
 
@@ -68,13 +71,13 @@ public sealed class CoursePlan
     /// <summary>The narrowest piece as set out; null where openings leave no piece at all.</summary>
     public Length? NarrowestPiece { get; }
 
-    /// <summary>The narrowest piece there may be while the set-out is off by up to the error either way, over all bands.</summary>
+    /// <summary>The narrowest piece there may be while the set-out is off by up to the error either way, over all bands where a board goes; 0 where none goes anywhere.</summary>
     public Length Guaranteed { get; }
 
     /// <summary>Width under which a piece is a finding.</summary>
     public Length LeastCourse => Door.Millimetres(Grid.Millimetres(_numbers.Least));
 
-    /// <summary>How many courses are whole boards all along.</summary>
+    /// <summary>How many courses are whole boards all along, openings left aside; those of which openings leave nothing are not counted.</summary>
     public int WholeCount { get; }
 
     /// <summary>What a person should know, gravest first.</summary>
@@ -141,7 +144,7 @@ public sealed class CoursePlan
     }
 
     /// <summary>The plan as flat figures.</summary>
-    /// <returns>Counts of bands, courses and whole ones, narrowest piece as set out (absent where there is none) and guaranteed, least course, set-out error, offset of the first band.</returns>
+    /// <returns>Counts of bands, courses and whole ones, narrowest piece as set out and guaranteed (both absent where there is none), least course, set-out error, offset of the first band.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures =
@@ -151,13 +154,13 @@ public sealed class CoursePlan
             new("whole-courses", WholeCount, string.Empty),
             new("cover", Grid.Millimetres(_numbers.Cover), "mm"),
             new("first-offset", Grid.Millimetres(Bands[0].OffsetNm), "mm"),
-            new("guaranteed", Guaranteed.Millimeters, "mm"),
             new("set-out-error", Grid.Millimetres(_numbers.Error), "mm"),
             new("least-course", Grid.Millimetres(_numbers.Least), "mm"),
         ];
         if (NarrowestPiece is { } narrowest)
         {
             figures.Add(new Figure("narrowest-piece", narrowest.Millimeters, "mm"));
+            figures.Add(new Figure("guaranteed", Guaranteed.Millimeters, "mm"));
         }
 
         return [.. figures];
@@ -166,5 +169,5 @@ public sealed class CoursePlan
     /// <summary>Counts and the narrowest piece in a line, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{Print.Number(Courses.Count)} courses, {Print.Number(WholeCount)} whole{(NarrowestPiece is { } narrowest ? ", narrowest piece " + Print.Mm(narrowest.Millimeters) : ", no piece")}, at least {Print.Mm(Guaranteed.Millimeters)} if the set-out is {Print.Mm(Grid.Millimetres(_numbers.Error))} off";
+        $"{Print.Number(Courses.Count)} courses, {Print.Number(WholeCount)} whole{(NarrowestPiece is { } narrowest ? $", narrowest piece {Print.Mm(narrowest.Millimeters)}, at least {Print.Mm(Guaranteed.Millimeters)} if the set-out is {Print.Mm(Grid.Millimetres(_numbers.Error))} off" : ", no piece")}";
 }

@@ -38,7 +38,7 @@ public sealed class EndCutSchedule
     public Length ScribeTolerance => Door.Millimetres(_places.Tolerance);
 
     /// <summary>What a person should know, those of the edge too, gravest first.</summary>
-    /// <remarks>Codes: <c>boards-end-runs-out</c>, <c>boards-end-scribe</c>, <c>boards-end-saw-angle</c>, and those of <see cref="MeasuredEdge.Findings"/>.</remarks>
+    /// <remarks>Codes: <c>boards-end-crosses-datum</c>, <c>boards-end-runs-out</c>, <c>boards-end-scribe</c>, <c>boards-end-saw-angle</c>, <c>boards-look-behind</c>, and those of <see cref="MeasuredEdge.Findings"/>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>
@@ -145,19 +145,32 @@ public sealed class EndCutSchedule
                 EndCutDefaults.EndCut));
         }
 
+        EndCut crossed = Worst(static cut => -cut.Place.LeastLength);
+        double left = Grid.Snap(crossed.Place.LeastLength), height = Grid.Snap(crossed.Place.LeastAt);
+        if (left <= 0)
+        {
+            findings.Add(new Finding(
+                "boards-end-crosses-datum",
+                Severity.Problem,
+                $"Between the lines of course {Print.Number(crossed.Course)} the edge comes up to the datum: at {Print.Mm(height)} it lies {Print.Mm(-left)} past it, and no board is left there. Move the datum, or measure that part of the edge again.",
+                [new("course", crossed.Course, string.Empty), new("height", height, "mm"), new("length", left, "mm")],
+                EndCutDefaults.EndCut));
+        }
+
         AddScribe(findings);
         EndCut steepest = Worst(static cut => Math.Abs(Door.Degrees(cut.SawAngle)));
         double steep = Door.Degrees(steepest.SawAngle);
-        if (Math.Abs(steep) > EndCutDefaults.MostSawAngle + 1e-9)
+        if (Math.Abs(steep) > CutDefaults.SawTurns + 1e-9)
         {
             findings.Add(new Finding(
                 "boards-end-saw-angle",
                 Severity.Caution,
-                $"The cut of course {Print.Number(steepest.Course)} is {Print.Round(Math.Abs(steep), 2)}° from square, more than the {Print.Number(EndCutDefaults.MostSawAngle)}° that a mitre saw swings to.",
-                [new("course", steepest.Course, string.Empty), new("saw-angle", steep, "deg"), new("saw-angle-limit", EndCutDefaults.MostSawAngle, "deg")],
-                EndCutDefaults.SawAngle));
+                $"The cut of course {Print.Number(steepest.Course)} is {Print.Round(Math.Abs(steep), 2)}° from square, more than the {Print.Number(CutDefaults.SawTurns)}° that a mitre saw usually turns.",
+                [new("course", steepest.Course, string.Empty), new("saw-angle", steep, "deg"), new("saw-angle-limit", CutDefaults.SawTurns, "deg")],
+                CutDefaults.SawReach));
         }
 
+        findings.Add(LookBehind.Note);
         findings.AddRange(Job.Edge.Findings);
         return findings;
     }

@@ -23,7 +23,7 @@ public static class EndCuts
     /// <para>Formula: r is the length from the datum to the edge at a height; saw angle = atan((r_b - r_a)/(v_b - v_a)) between the course's lines; long point = max(r_a, r_b), short point = min(r_a, r_b);
     /// gap = greatest of (r - chord) cos(angle), wood in the way = greatest of (chord - r) cos(angle). Set-back = (wood - gap)/2.</para>
     /// <para>Validity: courses on one flat band, their lines square to the heights; lengths run to the edge itself, without a gap at the ends.</para>
-    /// <para>Source: end-cut-chord (derived); default-scribe-tolerance, default-saw-angle (common practice).</para>
+    /// <para>Source: end-cut-chord (derived); default-scribe-tolerance, default-saw-reach (common practice).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="job"/>, its edge or its lines are null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -192,6 +192,8 @@ internal readonly struct EndCutPlace
         ((GapHeight, GapSize), (WoodHeight, WoodSize)) = places.IsAtRear ? (beyond, below) : (below, beyond);
         GapLength = Length(edge, places, GapHeight);
         WoodLength = Length(edge, places, WoodHeight);
+        LeastAt = edge.FarthestOver(LowerLine, UpperLine, places.IsAtRear ? -1 : 1);
+        LeastLength = Length(edge, places, LeastAt);
     }
 
     internal int Course { get; }
@@ -219,6 +221,12 @@ internal readonly struct EndCutPlace
     internal double WoodLength { get; }
 
     internal double WoodSize { get; }
+
+    /// <summary>Where between the lines, both included, the edge comes nearest to the datum, or farthest past it.</summary>
+    internal double LeastAt { get; }
+
+    /// <summary>The length there; not above 0 where the edge crosses the datum.</summary>
+    internal double LeastLength { get; }
 
     private static double Length(MeasuredEdge edge, EndCutPlaces places, double height) => places.IsAtRear ? edge.At(height) - places.Datum : places.Datum - edge.At(height);
 }

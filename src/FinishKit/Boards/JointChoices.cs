@@ -11,11 +11,21 @@ internal sealed class JointChoices
 {
     internal const long None = long.MaxValue / 4;
 
-    private readonly List<int>[] _order;
+    /// <summary>Of a sample, so many sizes of pieces that were not looked at are told apart at most.</summary>
+    private const int MostSizes = 400;
 
-    private JointChoices(List<JointCourse> courses, long[] sizes, long kerf)
+    private readonly List<int>[] _order;
+    private readonly RunSplits?[] _ways;
+    private readonly Dictionary<long, int> _index = [];
+
+    private JointChoices(List<JointCourse> courses, RunSplits?[] ways, long[] sizes, bool areAllSizes, long kerf)
     {
-        (Courses, Sizes, Kerf) = (courses, sizes, kerf);
+        (Courses, _ways, Sizes, Kerf) = (courses, ways, sizes, kerf);
+        for (int i = 0; i < sizes.Length; i++)
+        {
+            _index[sizes[i]] = i;
+        }
+
         _order = new List<int>[courses.Count];
         for (int c = 0; c < _order.Length; c++)
         {
@@ -27,6 +37,9 @@ internal sealed class JointChoices
                 _order[c].Add(s);
             }
         }
+
+        AreRunsFree = IsSample && areAllSizes;
+        AreSizesKnown = !IsSample || areAllSizes;
     }
 
     internal List<JointCourse> Courses { get; }
@@ -39,6 +52,29 @@ internal sealed class JointChoices
     /// <summary>Whether of some course a sample of ways is here only.</summary>
     internal bool IsSample { get; }
 
+    /// <summary>Whether every length that a piece can have is among the sizes, that of what was not looked at too.</summary>
+    internal bool AreSizesKnown { get; }
+
+    /// <summary>Whether what is needed is that of each run by itself, over all its ways and without a stagger: no more than what any choice needs, looked at or not.</summary>
+    internal bool AreRunsFree { get; }
+
+    /// <summary>Parts that do not restrict each other where it comes to what is needed: chains of neighbouring courses, or runs.</summary>
+    internal int Parts => AreRunsFree ? _ways.Length : Chains;
+
+    private int Chains
+    {
+        get
+        {
+            int chains = 0;
+            foreach (JointCourse course in Courses)
+            {
+                chains += course.IsLinked ? 0 : 1;
+            }
+
+            return chains;
+        }
+    }
+
     internal int Splits { get; }
 
     internal static JointChoices Of(JointNumbers job, RunSplits?[] ways, long[] strips, int stagger)
@@ -46,8 +82,10 @@ internal sealed class JointChoices
         List<JointCourse> courses = JointCourse.Of(job, ways, strips, stagger);
         long kerf = job.Cutting.Kerf;
         HashSet<long> different = [];
+        bool isSample = false;
         foreach (JointCourse course in courses)
         {
+            isSample |= course.IsSample;
             foreach (JointSplit split in course.Splits)
             {
                 foreach (long length in split.Lengths)
@@ -60,24 +98,21 @@ internal sealed class JointChoices
             }
         }
 
-        long[] sizes = [.. different];
+        HashSet<long> all = [.. different];
+        bool areAll = isSample && AddAll(ways, all, kerf);
+        long[] sizes = areAll ? [.. all] : [.. different];
         Array.Sort(sizes, static (left, right) => right.CompareTo(left));
-        Dictionary<long, int> index = [];
-        for (int i = 0; i < sizes.Length; i++)
-        {
-            index[sizes[i]] = i;
-        }
-
+        JointChoices choices = new(courses, ways, sizes, areAll, kerf);
         foreach (JointCourse course in courses)
         {
             foreach (JointSplit split in course.Splits)
             {
                 // What no board is long enough for is not cut, whatever else is chosen.
-                split.Sizes = Array.ConvertAll(Array.FindAll(split.Lengths, length => length <= job.Longest), length => index[length + kerf]);
+                split.Sizes = Array.ConvertAll(Array.FindAll(split.Lengths, length => length <= job.Longest), length => choices._index[length + kerf]);
             }
         }
 
-        return new JointChoices(courses, sizes, kerf);
+        return choices;
     }
 
     /// <summary>How many pieces of each size a choice has.</summary>
@@ -95,10 +130,24 @@ internal sealed class JointChoices
         return demand;
     }
 
-    /// <summary>No choice has more pieces of a size.</summary>
+    /// <summary>No choice has more pieces of a size, nor more in all.</summary>
     internal int[] MostDemand()
     {
         int[] most = new int[Sizes.Length], own = new int[Sizes.Length], greatest = new int[Sizes.Length];
+        if (IsSample)
+        {
+            // Nor one that was not looked at.
+            for (int i = 0; i < most.Length; i++)
+            {
+                foreach (RunSplits? run in _ways)
+                {
+                    most[i] += run is null ? 1 : (int)Math.Min(BoardJoints.MostJoints + 1, AreSizesKnown ? run.Length / Math.Max(1, Sizes[i] - Kerf) : long.MaxValue);
+                }
+            }
+
+            return most;
+        }
+
         foreach (JointCourse course in Courses)
         {
             foreach (JointSplit split in course.Splits)
@@ -189,6 +238,66 @@ internal sealed class JointChoices
         return choice;
     }
 
+    /// <summary>What every choice needs of a value; the sizes of the parts that need so little.</summary>
+    internal long Needed(long[] values, long[][] toGo, CuttingEffort effort, out int[][]? parts)
+    {
+        parts = null;
+        if (!AreRunsFree)
+        {
+            int[]? choice = Cheapest(toGo, effort);
+            parts = choice is null ? null : PartsOf(choice);
+            return Least(toGo, 0);
+        }
+
+        long needed = 0;
+        parts = new int[_ways.Length][];
+        List<long> pieces = [];
+        for (int run = 0; run < _ways.Length; run++)
+        {
+            needed += _ways[run]!.Least(length => values[_index[length + Kerf]], pieces);
+            parts[run] = [.. pieces.ConvertAll(length => _index[length + Kerf])];
+            effort.Spend(BoardJoints.MostJoints * (long)(_ways[run]!.Strips + 2) * (_ways[run]!.Strips + 2) / 8);
+        }
+
+        return needed;
+    }
+
+    /// <summary>Length and a kerf for each piece that every choice needs: that of the fewest joints, of what was not looked at too.</summary>
+    internal long NeededLength()
+    {
+        long needed = 0;
+        foreach (RunSplits? run in _ways)
+        {
+            needed += run is null ? 0 : run.Length + ((run.Fewest + 1) * Kerf);
+        }
+
+        return needed;
+    }
+
+    /// <summary>The sizes of each part of a choice.</summary>
+    internal int[][] PartsOf(int[] choice)
+    {
+        List<int>[] parts = new List<int>[Parts];
+        int chain = -1;
+        for (int c = 0; c < choice.Length; c++)
+        {
+            JointSplit split = Courses[c].Splits[choice[c]];
+            chain += Courses[c].IsLinked ? 0 : 1;
+            for (int i = 0, at = 0; i < split.ByRun.Length; i++)
+            {
+                int part = AreRunsFree ? Courses[c].Runs[i] : chain;
+                int end = AreRunsFree ? at + split.ByRun[i].Length + 1 : split.Sizes.Length;
+                parts[part] ??= [];
+                for (; at < end; at++)
+                {
+                    parts[part].Add(split.Sizes[at]);
+                }
+            }
+        }
+
+        return Array.ConvertAll(parts, static part => part.ToArray());
+    }
+
     internal static long Least(long[][] toGo, int course)
     {
         long least = None;
@@ -206,6 +315,20 @@ internal sealed class JointChoices
         JointSplit own = Courses[course].Splits[split];
         return (!Courses[course].IsLinked || own.GoesWith(Courses[course - 1].Splits[choice[course - 1]]))
             && (course + 1 == choice.Length || !Courses[course + 1].IsLinked || own.GoesWith(Courses[course + 1].Splits[choice[course + 1]]));
+    }
+
+    /// <summary>Adds what pieces of any way of any run may measure; false where that is too much.</summary>
+    private static bool AddAll(RunSplits?[] ways, HashSet<long> sizes, long kerf)
+    {
+        foreach (RunSplits? run in ways)
+        {
+            if (run is null || !run.AddLengths(sizes, kerf, MostSizes))
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>Of the next course the cheapest way that goes with this one; -1 where none does.</summary>

@@ -33,7 +33,7 @@ internal static class JointFindings
             findings.Add(new Finding(
                 "boards-joint-sample",
                 Severity.Note,
-                $"A course can be divided in more ways than are looked at: an even sample of {Print.Number(rules.Choices.Splits)} ways over all courses was.",
+                $"A course can be divided in more ways than are looked at: {Print.Number(rules.Choices.Splits)} over all courses were, those with the fewest joints first. What the boards cost at least is for all of them.",
                 [new("ways", rules.Choices.Splits, string.Empty)]));
         }
 
@@ -57,6 +57,12 @@ internal static class JointFindings
                 JointDefaults.StripSource));
         }
 
+        findings.Add(new Finding(
+            "boards-look-behind",
+            Severity.Note,
+            "The figures know only lengths and strips: find wiring, pipes, fuel and brake lines, airbags and belt anchorages before fixing, choose fasteners by the whole stack, and keep clear of the saw's dust.",
+            []));
+
         // What the plan has to say is said here too, so that nobody has to look in two places.
         findings.AddRange(layout.Cutting.Findings);
         return Finding.GravestFirst(findings);
@@ -64,17 +70,32 @@ internal static class JointFindings
 
     private static Finding None(JointLayout layout, JointNumbers job, JointRules rules)
     {
-        int undivided = 0, shortened = 0;
+        // A run that is left whole has nothing to be shortened.
+        int undivided = 0, manyJoints = 0, shortened = 0;
         for (int i = 0; i < rules.Ways.Length; i++)
         {
-            undivided += rules.Ways[i] is null ? 1 : 0;
-            shortened += rules.Ways[i] is not null && new RunSplits(job.Runs[i].Start, job.Runs[i].End, job.Strips, job.Longest, job.Plenty, job.Shortest).Count == 0 ? 1 : 0;
+            RunSplits asked = new(job.Runs[i].Start, job.Runs[i].End, job.Strips, job.Longest, job.Shortest);
+            bool isMany = asked.AreJointsTooFew() || (rules.Ways[i] is null && new RunSplits(job.Runs[i].Start, job.Runs[i].End, job.Strips, job.Longest, JointRules.LeastPiece).AreJointsTooFew());
+            manyJoints += isMany ? 1 : 0;
+            undivided += rules.Ways[i] is null && !isMany ? 1 : 0;
+            shortened += rules.Ways[i] is not null && asked.Count == 0 && !isMany ? 1 : 0;
         }
 
         List<string> wrong = [];
-        if (undivided > 0)
+        string usable = Print.Mm(Grid.Millimetres(job.Longest));
+        if (job.Longest == 0)
         {
-            wrong.Add($"{Print.Number(undivided)} {(undivided == 1 ? "run has" : "runs have")} no strips in reach of the boards, of which {Print.Mm(Grid.Millimetres(job.Longest))} can be used");
+            (undivided, manyJoints) = (job.Runs.Length, 0);
+            wrong.Add("no board is to be had, of no kind a whole pack");
+        }
+        else if (undivided > 0)
+        {
+            wrong.Add($"{Print.Number(undivided)} {(undivided == 1 ? "run has" : "runs have")} no strips in reach: no pieces of 1 mm to {usable}, which is what can be used of the longest board, end on strips");
+        }
+
+        if (manyJoints > 0)
+        {
+            wrong.Add($"{Print.Number(manyJoints)} {(manyJoints == 1 ? "run takes" : "runs take")} more than {Print.Number(BoardJoints.MostJoints)} joints, the most that are looked at, where {usable} of the longest board can be used");
         }
 
         if (shortened > 0)
@@ -87,7 +108,7 @@ internal static class JointFindings
             wrong.Add($"joints of neighbouring courses cannot all be {Print.Number(job.Stagger)} strips apart, {(rules.Stagger == 0 ? "some fall on one strip" : Print.Number(rules.Stagger) + " can be kept")}");
         }
 
-        List<Figure> values = [new("undivided", undivided, string.Empty), new("shortened", shortened, string.Empty), new("stagger-kept", rules.Stagger, string.Empty), new("usable", Grid.Millimetres(job.Longest), "mm")];
+        List<Figure> values = [new("undivided", undivided, string.Empty), new("over-most-joints", manyJoints, string.Empty), new("shortened", shortened, string.Empty), new("stagger-kept", rules.Stagger, string.Empty), new("usable", Grid.Millimetres(job.Longest), "mm")];
         List<string> remedies = [];
         if (layout.StripToAdd is { } strip)
         {

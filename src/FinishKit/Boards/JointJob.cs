@@ -113,7 +113,7 @@ public sealed record JointJob
     /// <summary>How far joints of neighbouring courses are apart at least, counted in strips, 0 to 20: of the strips under two such joints the numbers differ by this or more. 0: anywhere; 1: not on one strip. Default 2 (common practice).</summary>
     public int? Stagger { get; init; }
 
-    /// <summary>Shortest piece of a jointed run, 1 mm to 20 m. A run that needs no joint stays whole, however short. Default 600 mm (common practice).</summary>
+    /// <summary>Shortest piece of a jointed run, 1 mm to 20 m. A run that is left whole may be shorter. Default 600 mm (common practice).</summary>
     public Length? ShortestPiece { get; init; }
 
     /// <summary>Width of the saw cut, 0 to 20 mm. Default 2.8 mm (common practice).</summary>
@@ -125,7 +125,7 @@ public sealed record JointJob
     /// <summary>Shortest offcut worth keeping, 1 mm to 20 m; what is shorter is waste. Default 400 mm (common practice).</summary>
     public Length? LeastOffcut { get; init; }
 
-    /// <summary>Nodes of search at most, 1000 to 2,000,000,000: the same job stops at the same place on every machine. Default 20,000,000; a quarter of it is for the cutting plan.</summary>
+    /// <summary>Nodes of search at most, 1000 to 2,000,000,000: the same job stops at the same place on every machine. Default 20,000,000; a quarter of it is for the cutting plan. What would help where nothing keeps what is asked (<see cref="JointLayout.StripToAdd"/>, <see cref="JointLayout.BoardToBuy"/>) is looked for first, is not counted, has a limit of its own and reports no progress: seconds at the most.</summary>
     public int? Effort { get; init; }
 
     private (int?, double?, double?, double?, double?, int?) Key => (Stagger, Of(ShortestPiece), Of(Kerf), Of(EndTrim), Of(LeastOffcut), Effort);

@@ -62,7 +62,7 @@ public sealed class JointedRun
     /// <summary>Lengths of the pieces from start to end, one more than joints.</summary>
     public IReadOnlyList<Length> Pieces { get; }
 
-    /// <summary>The fewest joints that strips, boards and shortest piece allow it by itself; null where it cannot be jointed on these strips.</summary>
+    /// <summary>The fewest joints that strips, boards and shortest piece allow it by itself, 0 where one of the boards is long enough; null where it cannot be jointed on these strips.</summary>
     public int? FewestJoints { get; }
 
     internal long StartInNanometres { get; }
@@ -142,13 +142,13 @@ public sealed class JointLayout
     /// <summary>What the boards cost, in the job's currency.</summary>
     public decimal Cost => Cutting.Cost;
 
-    /// <summary>No joints that keep what the job asks can be cut from boards that cost less. Null where none keep it, or where pieces are not cut.</summary>
+    /// <summary>No joints that keep what the job asks, nine a run at most, can be cut from boards that cost less: whichever runs are jointed and whichever are left whole. Null where none keep it, or where pieces are not cut.</summary>
     public decimal? LeastCost { get; }
 
     /// <summary>How much of the cost might be saved at most, 0 to 1. Null where there is no least cost.</summary>
     public double? Gap => LeastCost is { } least ? Cost == least ? 0 : (double)((Cost - least) / Cost) : null;
 
-    /// <summary>Whether no choice of joints costs less.</summary>
+    /// <summary>Whether no joints that keep what the job asks, nine a run at most, cost less.</summary>
     public bool Proven => LeastCost == Cost;
 
     /// <summary>Where one strip more would make what is asked possible. Null where it is possible, or where no one strip was found to do it.</summary>

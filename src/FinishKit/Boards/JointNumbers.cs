@@ -37,17 +37,6 @@ internal sealed class JointNumbers
             int count = board.Available / board.Pack;
             Longest = Math.Max(Longest, count > 0 ? board.Usable : 0);
         }
-
-        // Of the kinds with boards enough for every run the longest; where there is none, the kind with most boards, the longest of such.
-        long most = 0;
-        foreach (BoardKind board in cutting.Boards)
-        {
-            long count = Math.Min(Runs.Length, (long)(board.Available / board.Pack) * board.Pack);
-            if (count > most || (count == most && count > 0 && board.Usable > Plenty))
-            {
-                (most, Plenty) = (count, board.Usable);
-            }
-        }
     }
 
     internal (int Course, long Start, long End)[] Runs { get; }
@@ -67,9 +56,6 @@ internal sealed class JointNumbers
 
     /// <summary>Usable length of the longest board there is; 0 where there is none.</summary>
     internal long Longest { get; }
-
-    /// <summary>Usable length of the longest board of which there is one for every run: what is longer is jointed.</summary>
-    internal long Plenty { get; }
 
     /// <summary>Null where there is a problem.</summary>
     internal static JointNumbers? Read(JointJob job, string path, List<InputProblem>? problems)

@@ -73,23 +73,23 @@ internal sealed class JointPricing
 
 /// <summary>
 /// The linear program over joints and boards at once: choices of joints and patterns may both be taken in fractions. Minimise the price of
-/// the boards, subject to pieces cut being no fewer than pieces chosen, of each size; of each chain of neighbouring courses one choice in
-/// all; boards within what there is. Columns of both kinds are made as they are wanted. Its dual values are the values of pieces that
+/// the boards, subject to pieces cut being no fewer than pieces chosen, of each size; of each chain of neighbouring courses (or of each run,
+/// where not all ways are looked at) one choice in all; boards within what there is. Columns of both kinds are made as they are wanted. Its dual values are the values of pieces that
 /// prove most; the proof itself is reckoned anew in whole numbers, so that nothing rests on the rounding here.
 /// </summary>
 internal sealed class JointProgram
 {
     private const double Scale = 1L << 40;
     private const double Dear = 1.2;
-    private const int MostPivots = 4000;
+    private const int MostPivots = 12_000;
 
     private readonly JointChoices _choices;
     private readonly CuttingProblem _problem;
     private readonly JointPricing _pricing;
     private readonly CuttingEffort _effort;
     private readonly List<Column> _columns = [];
-    private readonly double[] _cost;
-    private readonly int[] _limitRow, _chainRow, _chainStart;
+    private readonly double[] _cost, _dear;
+    private readonly int[] _limitRow, _partRow;
     private readonly int _rows, _sizes;
     private readonly double[][] _inverse;
     private readonly double[] _level, _dual, _entering;
@@ -97,7 +97,13 @@ internal sealed class JointProgram
     private int _pivots;
     private bool _isDone;
 
-    internal JointProgram(JointChoices choices, CuttingProblem problem, JointPricing pricing, int[] first, CuttingEffort effort)
+    /// <param name="choices">The choices.</param>
+    /// <param name="problem">All sizes and boards.</param>
+    /// <param name="pricing">What a board can hold.</param>
+    /// <param name="first">A choice to begin with.</param>
+    /// <param name="boards">Null for the least price of boards; or boards that are given, and what is asked is the least length that they do not hold.</param>
+    /// <param name="effort">Counts.</param>
+    internal JointProgram(JointChoices choices, CuttingProblem problem, JointPricing pricing, int[] first, int[]? boards, CuttingEffort effort)
     {
         (_choices, _problem, _pricing, _effort) = (choices, problem, pricing, effort);
         _sizes = _rows = problem.Sizes.Length;
@@ -108,34 +114,26 @@ internal sealed class JointProgram
         {
             _cost[kind] = (double)problem.Price[kind] / problem.Pack[kind];
             dearest = Math.Max(dearest, _cost[kind]);
-            _limitRow[kind] = problem.Limit[kind] < problem.Pieces ? _rows++ : -1;
+            _limitRow[kind] = boards is not null || problem.Limit[kind] < problem.Pieces ? _rows++ : -1;
         }
 
-        List<int> starts = [];
-        for (int c = 0; c < choices.Courses.Count; c++)
+        _partRow = new int[choices.Parts];
+        for (int part = 0; part < _partRow.Length; part++)
         {
-            if (!choices.Courses[c].IsLinked)
-            {
-                starts.Add(c);
-            }
-        }
-
-        _chainStart = [.. starts, choices.Courses.Count];
-        _chainRow = new int[starts.Count];
-        for (int chain = 0; chain < _chainRow.Length; chain++)
-        {
-            _chainRow[chain] = _rows++;
+            _partRow[part] = _rows++;
         }
 
         for (int kind = 0; kind < problem.Kinds; kind++)
         {
-            _cost[kind] /= dearest;
+            _cost[kind] = boards is null ? _cost[kind] / dearest : 0;
         }
+
+        _dear = Array.ConvertAll(problem.Sizes, size => boards is null ? Dear : (double)size / problem.Sizes[0]);
 
         _inverse = new double[_rows][];
         (_level, _dual, _entering) = (new double[_rows], new double[_rows], new double[_rows]);
         _basis = new Column[_rows];
-        Start(first);
+        Start(first, boards);
     }
 
     /// <summary>Values of the next round with what boards hold of them and what every choice needs, and the cheapest choice by them; false at the end.</summary>
@@ -165,13 +163,33 @@ internal sealed class JointProgram
 
             long[][] toGo = _choices.ToGo(values, _effort);
             choice = _choices.Cheapest(toGo, _effort);
-            proof = new PartValues(values, most, JointChoices.Least(toGo, 0));
-            isNew |= choice is not null && Add(choice);
+            proof = new PartValues(values, most, _choices.Needed(values, toGo, _effort, out int[][]? parts));
+            isNew |= parts is not null && Add(parts);
             _isDone = !isNew;
             return true;
         }
 
         return false;
+    }
+
+    /// <summary>Fillings of boards, as counts of every size.</summary>
+    internal List<(int Kind, int[] Counts)> Patterns { get; } = [];
+
+    /// <summary>Ways of dividing parts.</summary>
+    internal List<(int Part, int[] Sizes)> Divisions { get; } = [];
+
+    /// <summary>What another program found.</summary>
+    internal void AddAll(JointProgram other)
+    {
+        foreach ((int kind, int[] counts) in other.Patterns)
+        {
+            _columns.Add(PatternOf(kind, counts));
+        }
+
+        foreach ((int part, int[] sizes) in other.Divisions)
+        {
+            _columns.Add(PartOf(part, sizes));
+        }
     }
 
     /// <summary>Fillings of boards that are known already.</summary>
@@ -184,10 +202,11 @@ internal sealed class JointProgram
         }
 
         _columns.Add(PatternOf(pattern.Kind, counts));
+        Patterns.Add((pattern.Kind, counts));
     }
 
     /// <summary>Every piece from a board of its own that costs more than any there is; what a chain does not ask for is over.</summary>
-    private void Start(int[] first)
+    private void Start(int[] first, int[]? boards)
     {
         int[] demand = _choices.Demand(first);
         for (int row = 0; row < _rows; row++)
@@ -202,7 +221,7 @@ internal sealed class JointProgram
         {
             // Each a little over nothing, and none as much as another: no step is then of length 0.
             right[i] = -1e-7 * (1 + (i * 7 % 31));
-            _basis[i] = demand[i] > 0 ? new Column([i], [1], Dear) : new Column([i], [-1], 0);
+            _basis[i] = demand[i] > 0 ? new Column([i], [1], _dear[i]) : new Column([i], [-1], 0);
             _inverse[i][i] = 1 / _basis[i].Entries[0];
         }
 
@@ -210,15 +229,16 @@ internal sealed class JointProgram
         {
             if (_limitRow[kind] >= 0)
             {
-                right[_limitRow[kind]] = (_problem.Limit[kind] / _problem.Pack[kind] * _problem.Pack[kind]) + 1e-7;
+                right[_limitRow[kind]] = (boards is not null ? boards[kind] : _problem.Limit[kind] / _problem.Pack[kind] * _problem.Pack[kind]) + 1e-7;
             }
         }
 
-        for (int chain = 0; chain < _chainRow.Length; chain++)
+        int[][] parts = _choices.PartsOf(first);
+        for (int part = 0; part < _partRow.Length; part++)
         {
-            int row = _chainRow[chain];
+            int row = _partRow[part];
             right[row] = 1;
-            Column column = PathOf(chain, first);
+            Column column = PartOf(part, parts[part]);
             _basis[row] = column;
             _columns.Add(column);
             for (int k = 0; k < column.Rows.Length; k++)
@@ -273,7 +293,7 @@ internal sealed class JointProgram
             }
         }
 
-        for (int row = 0; row < _chainRow[0]; row++)
+        for (int row = 0; row < _partRow[0]; row++)
         {
             double reduced = row < _sizes ? _dual[row] : -_dual[row];
             if (reduced < least)
@@ -354,20 +374,22 @@ internal sealed class JointProgram
         if (isBetter)
         {
             _columns.Add(column);
+            Patterns.Add((kind, (int[])counts.Clone()));
         }
 
         return isBetter;
     }
 
-    private bool Add(int[] choice)
+    private bool Add(int[][] parts)
     {
         bool isBetter = false;
-        for (int chain = 0; chain < _chainRow.Length; chain++)
+        for (int part = 0; part < _partRow.Length; part++)
         {
-            Column column = PathOf(chain, choice);
+            Column column = PartOf(part, parts[part]);
             if (column.Reduced(_dual) < -1e-7)
             {
                 _columns.Add(column);
+                Divisions.Add((part, parts[part]));
                 isBetter = true;
             }
         }
@@ -397,16 +419,13 @@ internal sealed class JointProgram
         return new Column([.. rows], [.. entries], _cost[kind]);
     }
 
-    private Column PathOf(int chain, int[] choice)
+    private Column PartOf(int part, int[] sizes)
     {
         SortedDictionary<int, int> counts = [];
-        for (int c = _chainStart[chain]; c < _chainStart[chain + 1]; c++)
+        foreach (int size in sizes)
         {
-            foreach (int size in _choices.Courses[c].Splits[choice[c]].Sizes)
-            {
-                counts.TryGetValue(size, out int before);
-                counts[size] = before + 1;
-            }
+            counts.TryGetValue(size, out int before);
+            counts[size] = before + 1;
         }
 
         List<int> rows = [];
@@ -417,7 +436,7 @@ internal sealed class JointProgram
             entries.Add(-count.Value);
         }
 
-        rows.Add(_chainRow[chain]);
+        rows.Add(_partRow[part]);
         entries.Add(1);
         return new Column([.. rows], [.. entries], 0);
     }

@@ -6,6 +6,9 @@ namespace FinishKit;
 /// <summary>The choices a job allows; where it allows none, those that depart least from what it asks, and what would help.</summary>
 internal sealed class JointRules
 {
+    /// <summary>1 mm: nothing shorter is cut.</summary>
+    internal const long LeastPiece = 1_000_000;
+
     private const long MostWork = 60_000_000;
 
     private JointRules(RunSplits?[] ways, JointChoices choices, int stagger, bool areKept) => (Ways, Choices, Stagger, AreKept) = (ways, choices, stagger, areKept);
@@ -28,7 +31,7 @@ internal sealed class JointRules
         for (int i = 0; i < ways.Length; i++)
         {
             (int _, long start, long end) = job.Runs[i];
-            RunSplits own = new(start, end, job.Strips, job.Longest, job.Plenty, job.Shortest);
+            RunSplits own = new(start, end, job.Strips, job.Longest, job.Shortest);
             areKept &= own.Count > 0;
             ways[i] = own.Count > 0 ? own : WithShorterPieces(job, start, end);
         }
@@ -65,7 +68,7 @@ internal sealed class JointRules
         bool isSmall = job.Runs.Length * job.Strips.Length <= 4000;
         foreach ((int _, long start, long end) in job.Runs)
         {
-            if (end - start <= job.Plenty)
+            if (end - start <= job.Longest)
             {
                 continue;
             }
@@ -108,7 +111,7 @@ internal sealed class JointRules
 
             List<long> strips = [.. job.Strips];
             strips.Insert(~at, place);
-            if (Allows(job, [.. strips], job.Longest, job.Plenty, effort))
+            if (Allows(job, [.. strips], job.Longest, effort))
             {
                 return place;
             }
@@ -118,7 +121,7 @@ internal sealed class JointRules
 
         void Around(long place, long start, long end)
         {
-            foreach (long far in new[] { job.Longest, job.Plenty, job.Shortest, 0 })
+            foreach (long far in new[] { job.Longest, job.Shortest, 0 })
             {
                 foreach (long bound in new[] { place - far, place + far })
                 {
@@ -152,7 +155,7 @@ internal sealed class JointRules
             {
                 for (int k = i + 1; k < places.Count; k++)
                 {
-                    if (places[k] - places[i] > job.Plenty)
+                    if (places[k] - places[i] > job.Longest)
                     {
                         lengths.Add(places[k] - places[i]);
                     }
@@ -171,19 +174,19 @@ internal sealed class JointRules
         for (long tries = Tries(job); low < high && tries > 0; tries--)
         {
             int middle = (low + high) / 2;
-            bool allows = Allows(job, job.Strips, Math.Max(job.Longest, sorted[middle]), sorted[middle], effort);
+            bool allows = Allows(job, job.Strips, sorted[middle], effort);
             (low, high) = allows ? (low, middle) : (middle + 1, high);
         }
 
         return sorted[high];
     }
 
-    private static bool Allows(JointNumbers job, long[] strips, long longest, long plenty, CuttingEffort effort)
+    private static bool Allows(JointNumbers job, long[] strips, long longest, CuttingEffort effort)
     {
         RunSplits?[] ways = new RunSplits?[job.Runs.Length];
         for (int i = 0; i < ways.Length; i++)
         {
-            ways[i] = new RunSplits(job.Runs[i].Start, job.Runs[i].End, strips, longest, plenty, job.Shortest);
+            ways[i] = new RunSplits(job.Runs[i].Start, job.Runs[i].End, strips, longest, job.Shortest);
             if (ways[i]!.Count == 0)
             {
                 return false;
@@ -199,7 +202,7 @@ internal sealed class JointRules
     /// <summary>The ways with the longest shortest piece that strips and boards allow.</summary>
     private static RunSplits? WithShorterPieces(JointNumbers job, long start, long end)
     {
-        RunSplits? best = new(start, end, job.Strips, job.Longest, job.Plenty, 1);
+        RunSplits? best = new(start, end, job.Strips, job.Longest, LeastPiece);
         if (best.Count == 0)
         {
             return null;
@@ -223,7 +226,7 @@ internal sealed class JointRules
         for (int low = 0, high = sorted.Count - 1; low <= high;)
         {
             int middle = (low + high) / 2;
-            RunSplits own = new(start, end, job.Strips, job.Longest, job.Plenty, sorted[middle]);
+            RunSplits own = new(start, end, job.Strips, job.Longest, sorted[middle]);
             best = own.Count > 0 ? own : best;
             (low, high) = own.Count > 0 ? (middle + 1, high) : (low, middle - 1);
         }

@@ -14,6 +14,11 @@ internal sealed class JointSearch
     private const int MostRows = 500;
     private const int MostProofs = 8;
     private const int MostKept = 50_000;
+    private const int MostCuts = 60;
+    private const int MostUndecided = 20;
+
+    /// <summary>Boards among which a piece is placed at most, one by one.</summary>
+    private const int MostPlaces = 400;
 
     private readonly JointChoices _choices;
     private readonly CuttingProblem _problem;
@@ -28,6 +33,14 @@ internal sealed class JointSearch
 
     /// <summary>Demands that were asked about, and a cost below which they cannot be cut.</summary>
     private readonly Dictionary<string, long> _asked = new(StringComparer.Ordinal);
+    private readonly List<long> _held = [];
+
+    /// <summary>Proofs that rule out boards which the others allow.</summary>
+    private readonly List<PartValues> _cuts = [];
+    private readonly List<int[]> _undecided = [];
+    private JointProgram? _program;
+    private long _heldFor = -1, _searchUntil, _undecidedCost = long.MaxValue;
+    private ulong _draw = 1849;
     private bool _isOpen;
 
     internal JointSearch(JointChoices choices, CuttingNumbers job, long all, IProgress<double>? progress, CancellationToken cancellation)
@@ -41,7 +54,9 @@ internal sealed class JointSearch
         }
 
         Money = Math.Max(1, Money);
-        _problem = ProblemOf(choices.Sizes, choices.MostDemand());
+
+        // Where not all sizes are known, they share no step that is known either.
+        _problem = choices.AreSizesKnown ? ProblemOf(choices.Sizes, choices.MostDemand()) : ProblemOf(choices.Sizes, choices.MostDemand(), 1);
         _pricing = new JointPricing(_problem, _effort, cancellation);
         Best = choices.Cheapest(choices.ToGo(new long[choices.Sizes.Length], _effort), _effort) ?? throw new InvalidOperationException("No choice.");
     }
@@ -69,10 +84,10 @@ internal sealed class JointSearch
         // Length alone, and one for each joint, so that of equal choices one with few joints is first.
         long[] values = Array.ConvertAll(_problem.Sizes, static size => size + 1);
         Best = _choices.Cheapest(_choices.ToGo(values, _effort), _effort)!;
-        AddProof(_problem.Sizes, _problem.Capacity);
+        AddLengthProof();
         Ask(Best);
         Bound();
-        if (LeastCost < Cost && !_choices.IsSample && _problem.Sizes.Length + _problem.Kinds + _choices.Courses.Count <= MostRows)
+        if (LeastCost < Cost && _choices.AreSizesKnown && _problem.Sizes.Length + _problem.Kinds + _choices.Parts <= MostRows)
         {
             SolveProgram();
         }
@@ -83,9 +98,20 @@ internal sealed class JointSearch
             Bound();
         }
 
+        // A short look whether all choices can be gone through; then boards by boards; then what is left.
         if (LeastCost < Cost)
         {
-            SearchAll();
+            SearchAll(_effort.Used + (_all / 10));
+        }
+
+        if (LeastCost < Cost)
+        {
+            SettleBoards(4 * (_all / 5));
+        }
+
+        if (LeastCost < Cost)
+        {
+            SearchAll(_all);
         }
 
         Straighten();
@@ -109,7 +135,11 @@ internal sealed class JointSearch
             step = Divisor(step, size);
         }
 
-        step = Math.Max(1, step);
+        return ProblemOf(sizes, demand, Math.Max(1, step));
+    }
+
+    private CuttingProblem ProblemOf(long[] sizes, int[] demand, long step)
+    {
         return new CuttingProblem(
             Array.ConvertAll(sizes, size => size / step),
             demand,
@@ -156,11 +186,223 @@ internal sealed class JointSearch
         LeastCost = Math.Min(Cost, Math.Max(LeastCost, choice.Least));
     }
 
+    /// <summary>
+    /// The cheapest boards that every proof allows, again and again: either a linear program rules them out and gives a proof more, or joints
+    /// are looked for that just these boards can hold; where none are found, these boards stay undecided, and dearer ones are looked at.
+    /// </summary>
+    private void SettleBoards(long until)
+    {
+        int[] start = (int[])Best.Clone();
+        while (LeastCost < Cost && _effort.Used < until && _undecided.Count < MostUndecided)
+        {
+            BoardChoice choice = new(_problem, [.. _proofs, .. _cuts], [], _undecided, Cost, _effort);
+            int[]? boards = choice.Find();
+            LeastCost = Math.Min(Cost, Math.Max(LeastCost, Math.Min(_undecidedCost, choice.Least)));
+            if (boards is null)
+            {
+                return;
+            }
+
+            if (IsRuledOut(boards))
+            {
+                continue;
+            }
+
+            long before = Cost;
+            FillBoards(boards, start, Math.Min(until, _effort.Used + (_all / 12)));
+            if (Cost == before)
+            {
+                _undecided.Add(boards);
+                _undecidedCost = Math.Min(_undecidedCost, _problem.CostOf(boards));
+            }
+        }
+    }
+
+    private bool IsRuledOut(int[] boards)
+    {
+        if (_program is null || _cuts.Count >= MostCuts)
+        {
+            return false;
+        }
+
+        JointProgram program = new(_choices, _problem, _pricing, Best, boards, _effort);
+        program.AddAll(_program);
+        while (program.Next(out PartValues? proof, out int[]? _))
+        {
+            decimal held = 0;
+            for (int kind = 0; kind < boards.Length; kind++)
+            {
+                held += (decimal)boards[kind] * proof!.Most[kind];
+            }
+
+            if (held < proof!.Needed)
+            {
+                _cuts.Add(proof);
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>
+    /// Looks for joints whose pieces go on given boards. One course after another is changed by lot, with a neighbour where it must; what leaves
+    /// more over is taken too, less and less of it. The lot is the same on every machine.
+    /// </summary>
+    private void FillBoards(int[] boards, int[] start, long until)
+    {
+        List<long> empty = [];
+        for (int kind = 0; kind < boards.Length && empty.Count <= MostPlaces; kind++)
+        {
+            for (int i = 0; i < boards[kind] && empty.Count <= MostPlaces; i++)
+            {
+                empty.Add(_problem.Capacity[kind]);
+            }
+        }
+
+        if (empty.Count > MostPlaces)
+        {
+            return;
+        }
+
+        long[] rooms = new long[empty.Count];
+        int[] choice = (int[])start.Clone(), demand = _choices.Demand(choice);
+        long began = _effort.Used, span = Math.Max(1, until - began);
+        double widest = 0.2 * _problem.Sizes[0], now = Over(demand, empty, rooms), least = double.PositiveInfinity;
+        while (_effort.Used < until)
+        {
+            int[] next = (int[])choice.Clone();
+            if (!Change(next))
+            {
+                _effort.Spend(4);
+                continue;
+            }
+
+            int[] changed = _choices.Demand(next);
+            double over = Over(changed, empty, rooms);
+            if (over < least || over <= 1.2 * least)
+            {
+                least = Math.Min(least, over);
+                if (over == 0 || IsHeld(changed, boards))
+                {
+                    Settle(next, boards);
+                    return;
+                }
+            }
+
+            double width = widest * (1 - ((_effort.Used - began) / (double)span));
+            if (over <= now + (width * Draw(1024) / 1024))
+            {
+                (choice, now) = (next, over);
+            }
+        }
+    }
+
+    /// <summary>Pieces that go on boards of a cost: the cost is that, or less where the search for a cutting plan finds one.</summary>
+    private void Settle(int[] choice, int[] boards)
+    {
+        Ask(choice);
+        long cost = _problem.CostOf(boards);
+        if (cost < Cost)
+        {
+            (Best, Cost) = ((int[])choice.Clone(), cost);
+        }
+    }
+
+    private int Draw(int below)
+    {
+        _draw = unchecked((_draw * 6364136223846793005UL) + 1442695040888963407UL);
+        return (int)((_draw >> 33) % (ulong)below);
+    }
+
+    /// <summary>Another way for a course, and for its neighbours where theirs do not go with it; false where none was drawn.</summary>
+    private bool Change(int[] choice)
+    {
+        int course = Draw(choice.Length);
+        JointSplit[] splits = _choices.Courses[course].Splits;
+        if (splits.Length == 1)
+        {
+            return false;
+        }
+
+        choice[course] = Draw(splits.Length);
+        return Follow(course - 1) && Follow(course + 1);
+
+        bool Follow(int neighbour)
+        {
+            if (neighbour < 0 || neighbour == choice.Length)
+            {
+                return true;
+            }
+
+            for (int tries = 0; tries < 6; tries++)
+            {
+                if (_choices.Goes(choice, neighbour, choice[neighbour]))
+                {
+                    return true;
+                }
+
+                choice[neighbour] = Draw(_choices.Courses[neighbour].Splits.Length);
+            }
+
+            return _choices.Goes(choice, neighbour, choice[neighbour]);
+        }
+    }
+
+    /// <summary>Length that is over where each piece, the greatest first, is laid on the board that it fills most.</summary>
+    private double Over(int[] demand, List<long> empty, long[] rooms)
+    {
+        empty.CopyTo(rooms);
+        double over = 0;
+        int steps = 0;
+        for (int size = 0; size < demand.Length; size++)
+        {
+            long length = _problem.Sizes[size];
+            for (int piece = 0; piece < demand[size]; piece++)
+            {
+                int best = -1;
+                for (int i = 0; i < rooms.Length; i++)
+                {
+                    best = rooms[i] >= length && (best < 0 || rooms[i] < rooms[best]) ? i : best;
+                }
+
+                steps += rooms.Length;
+                if (best < 0)
+                {
+                    over += length;
+                }
+                else
+                {
+                    rooms[best] -= length;
+                }
+            }
+        }
+
+        _effort.Spend(1 + ((demand.Length + steps) / 16));
+        return over;
+    }
+
+    /// <summary>Whether boards, each filled as well as it can be, hold all pieces.</summary>
+    private bool IsHeld(int[] demand, int[] boards)
+    {
+        CuttingProblem problem = ProblemOf(demand, out _);
+        new BoardFilling(problem, _effort).FillOneByOne(problem.Demand, boards, false, out int[] rest);
+        return Array.TrueForAll(rest, static count => count == 0);
+    }
+
+    /// <summary>Every length is worth what it is: that needs no list of sizes.</summary>
+    private void AddLengthProof()
+    {
+        long[][] toGo = _choices.ToGo(_problem.Sizes, _effort);
+        long needed = _choices.AreSizesKnown ? _choices.Needed(_problem.Sizes, toGo, _effort, out int[][]? _) : _choices.NeededLength();
+        Keep(new PartValues(_problem.Sizes, _problem.Capacity, needed), toGo);
+    }
+
     /// <summary>Values for what boards hold, kept where they prove more than others do.</summary>
     private void AddProof(long[] values, long[] most)
     {
         long[][] toGo = _choices.ToGo(values, _effort);
-        Keep(new PartValues(values, most, JointChoices.Least(toGo, 0)), toGo);
+        Keep(new PartValues(values, most, _choices.Needed(values, toGo, _effort, out int[][]? _)), toGo);
     }
 
     private void Keep(PartValues proof, long[][]? toGo)
@@ -177,6 +419,7 @@ internal sealed class JointSearch
             return;
         }
 
+        _heldFor = -1;
         _proofs.Insert(at, proof);
         _toGo.Insert(at, toGo ?? _choices.ToGo(proof.Values, _effort));
         if (_proofs.Count > MostProofs)
@@ -208,12 +451,8 @@ internal sealed class JointSearch
     /// <summary>The most of a value that boards hold which cost less than the best plan; a little more where packs are broken.</summary>
     private long Held(PartValues proof)
     {
-        if (Cost == long.MaxValue)
-        {
-            return JointChoices.None - 1;
-        }
-
-        long money = Cost - 1;
+        // Without a plan, all boards that there are.
+        long money = Cost == long.MaxValue ? long.MaxValue / 2 : Cost - 1;
         double held = 0;
         List<int> priced = [];
         for (int kind = 0; kind < _problem.Kinds; kind++)
@@ -364,7 +603,7 @@ internal sealed class JointSearch
     /// <summary>What ruled out one choice may rule out others: sizes it does not have are worth what the next smaller one is.</summary>
     private void Lift(PartValues proof, int[] sizes)
     {
-        if (_choices.IsSample || _problem.Sizes.Length > MostRows)
+        if (!_choices.AreSizesKnown || _problem.Sizes.Length > MostRows)
         {
             return;
         }
@@ -390,7 +629,7 @@ internal sealed class JointSearch
 
     private void SolveProgram()
     {
-        JointProgram program = new(_choices, _problem, _pricing, Best, _effort);
+        JointProgram program = _program = new(_choices, _problem, _pricing, Best, null, _effort);
         foreach ((CuttingPattern pattern, int[] sizes) in _fillings)
         {
             program.Add(pattern, sizes);
@@ -507,8 +746,9 @@ internal sealed class JointSearch
     }
 
     /// <summary>Every choice whose values boards cheaper than the best plan can hold, in order of value. What it goes through to the end is proven.</summary>
-    private void SearchAll()
+    private void SearchAll(long until)
     {
+        _searchUntil = until;
         _isOpen = _choices.IsSample;
         Descend(0, new int[_choices.Courses.Count]);
         if (!_isOpen)
@@ -519,7 +759,7 @@ internal sealed class JointSearch
 
     private void Descend(int course, int[] choice)
     {
-        if (_effort.IsSpent)
+        if (_effort.Used >= _searchUntil)
         {
             _isOpen = true;
             return;
@@ -546,7 +786,7 @@ internal sealed class JointSearch
         _effort.Spend(1 + own.Splits.Length + (order.Count * 2));
         foreach (int s in order)
         {
-            if (_effort.IsSpent)
+            if (_effort.Used >= _searchUntil)
             {
                 _isOpen = true;
                 return;
@@ -564,6 +804,13 @@ internal sealed class JointSearch
         // Proofs may have come in meanwhile: the value so far is reckoned for each.
         bool CanBe(int s)
         {
+            if (_heldFor != Cost)
+            {
+                _heldFor = Cost;
+                _held.Clear();
+                _held.AddRange(_proofs.ConvertAll(Held));
+            }
+
             for (int k = 0; k < _proofs.Count; k++)
             {
                 long value = _toGo[k][course][s];
@@ -580,7 +827,7 @@ internal sealed class JointSearch
                     }
                 }
 
-                if (value > Held(_proofs[k]))
+                if (value > _held[k])
                 {
                     return false;
                 }
@@ -599,21 +846,27 @@ internal sealed class JointSearch
             return;
         }
 
-        for (int c = 0; c < Best.Length; c++)
+        // Once a neighbour is straight another may be.
+        for (bool isFewer = true; isFewer;)
         {
-            JointSplit[] splits = _choices.Courses[c].Splits;
-            for (int s = 0; s < splits.Length && !_effort.IsSpent; s++)
+            isFewer = false;
+            for (int c = 0; c < Best.Length; c++)
             {
-                if (splits[s].Joints >= splits[Best[c]].Joints || !_choices.Goes(Best, c, s))
+                JointSplit[] splits = _choices.Courses[c].Splits;
+                for (int s = 0; s < splits.Length && !_effort.IsSpent; s++)
                 {
-                    continue;
-                }
+                    if (splits[s].Joints >= splits[Best[c]].Joints || !_choices.Goes(Best, c, s))
+                    {
+                        continue;
+                    }
 
-                int[] fewer = (int[])Best.Clone();
-                fewer[c] = s;
-                if (Fill(_choices.Demand(fewer)).Cost <= Cost)
-                {
-                    Best = fewer;
+                    int[] fewer = (int[])Best.Clone();
+                    fewer[c] = s;
+                    if (Fill(_choices.Demand(fewer)).Cost <= Cost)
+                    {
+                        Best = fewer;
+                        isFewer = true;
+                    }
                 }
             }
         }

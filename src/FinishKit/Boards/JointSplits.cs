@@ -4,8 +4,8 @@ using System.Collections.Generic;
 namespace FinishKit;
 
 /// <summary>
-/// Every way of dividing one run: sets of strips to butt on, all pieces within the longest board and none shorter than the shortest
-/// piece, with the fewest joints or one more. Counted first, and handed out by number, so that no list of them need be kept.
+/// Every way of dividing one run: whole where a board is that long, or sets of strips to butt on with all pieces within the longest board
+/// and none shorter than the shortest piece. Counted first, and handed out by number, so that no list of them need be kept.
 /// </summary>
 internal sealed class RunSplits
 {
@@ -16,8 +16,7 @@ internal sealed class RunSplits
     private readonly long[][] _ways;
     private readonly long _longest, _shortest;
 
-    // Plenty: length of the boards of which there are enough. A run no longer than that stays whole.
-    internal RunSplits(long start, long end, long[] strips, long longest, long plenty, long shortest)
+    internal RunSplits(long start, long end, long[] strips, long longest, long shortest)
     {
         (_longest, _shortest) = (longest, shortest);
         int from = 0, to = strips.Length;
@@ -36,15 +35,11 @@ internal sealed class RunSplits
         _places[0] = start;
         Array.Copy(strips, from, _places, 1, to - from);
         _places[_places.Length - 1] = end;
-        if (end - start <= plenty)
-        {
-            _ways = [];
-            Count = 1;
-            return;
-        }
 
+        // Of so many joints, no more than go into the run: most runs take few.
         int last = _places.Length - 1;
-        _ways = new long[BoardJoints.MostJoints + 1][];
+        int most = (int)Math.Min(Math.Min(BoardJoints.MostJoints, last - 1), ((end - start) / shortest) - 1);
+        _ways = new long[Math.Max(0, most) + 1][];
         for (int joints = 0; joints < _ways.Length; joints++)
         {
             long[] ways = _ways[joints] = new long[last];
@@ -64,33 +59,130 @@ internal sealed class RunSplits
         }
 
         Fewest = Array.FindIndex(_ways, static ways => ways[0] > 0);
-        if (Fewest < 0)
+        foreach (long[] ways in _ways)
         {
-            return;
-        }
-
-        Most = Math.Min(BoardJoints.MostJoints, FewestFrom(plenty) + 1);
-        for (int joints = Fewest; joints <= Most; joints++)
-        {
-            Count = Math.Min(Endless, Count + _ways[joints][0]);
+            Count = Math.Min(Endless, Count + ways[0]);
         }
     }
 
     /// <summary>The fewest joints; -1 where no way is allowed.</summary>
     internal int Fewest { get; }
 
-    internal int Most { get; }
-
     internal long Count { get; }
+
+    internal int Strips => _places.Length - 2;
+
+    internal long Length => _places[_places.Length - 1] - _places[0];
+
+    /// <summary>Adds the lengths of all pieces of all ways, with a kerf; false where there are more than so many then.</summary>
+    internal bool AddLengths(HashSet<long> lengths, long kerf, int most)
+    {
+        int last = _places.Length - 1;
+        if (_ways[0][0] > 0)
+        {
+            lengths.Add(Length + kerf);
+        }
+
+        for (int i = 0; i < last; i++)
+        {
+            for (int k = i + 1; k <= last && lengths.Count <= most; k++)
+            {
+                if (IsPiece(i, k))
+                {
+                    lengths.Add(_places[k] - _places[i] + kerf);
+                }
+            }
+        }
+
+        return lengths.Count <= most;
+    }
+
+    /// <summary>Whether more joints than are allowed would do.</summary>
+    internal bool AreJointsTooFew()
+    {
+        bool[] reached = new bool[_places.Length];
+        reached[0] = true;
+        for (int i = 1; i < reached.Length; i++)
+        {
+            for (int k = i - 1; k >= 0 && _places[i] - _places[k] <= _longest && !reached[i]; k--)
+            {
+                reached[i] = reached[k] && IsPiece(k, i);
+            }
+        }
+
+        return Count == 0 && reached[reached.Length - 1];
+    }
+
+    /// <summary>How many of the first ways are taken, where so many are; of the last number of joints that can be taken in part only, an even sample.</summary>
+    internal long Number(long taken, long index)
+    {
+        long before = 0;
+        foreach (long[] ways in _ways)
+        {
+            if (before + ways[0] > taken)
+            {
+                return index < before ? index : before + (long)((decimal)(index - before) * ways[0] / (taken - before));
+            }
+
+            before += ways[0];
+        }
+
+        return index;
+    }
+
+    /// <summary>The least value of all ways, with what each piece is worth; the pieces of the way that has it.</summary>
+    internal long Least(Func<long, long> worth, List<long> pieces)
+    {
+        pieces.Clear();
+        int last = _places.Length - 1;
+        long[][] least = new long[_ways.Length][];
+        for (int joints = 0; joints < least.Length; joints++)
+        {
+            least[joints] = new long[last];
+            for (int i = last - 1; i >= 0; i--)
+            {
+                least[joints][i] = _ways[joints][i] == 0 ? JointChoices.None : joints == 0 ? worth(_places[last] - _places[i]) : JointChoices.None;
+                for (int k = i + 1; joints > 0 && _ways[joints][i] > 0 && k < last && _places[k] - _places[i] <= _longest; k++)
+                {
+                    if (IsPiece(i, k) && _ways[joints - 1][k] > 0)
+                    {
+                        least[joints][i] = Math.Min(least[joints][i], worth(_places[k] - _places[i]) + least[joints - 1][k]);
+                    }
+                }
+            }
+        }
+
+        int best = Fewest;
+        for (int joints = Fewest; joints < least.Length; joints++)
+        {
+            best = least[joints][0] < least[best][0] ? joints : best;
+        }
+
+        for (int joints = best, i = 0; joints > 0; joints--)
+        {
+            int k = i + 1;
+            while (!IsPiece(i, k) || _ways[joints - 1][k] == 0 || worth(_places[k] - _places[i]) + least[joints - 1][k] != least[joints][i])
+            {
+                k++;
+            }
+
+            pieces.Add(_places[k] - _places[i]);
+            i = k;
+        }
+
+        long covered = 0;
+        foreach (long piece in pieces)
+        {
+            covered += piece;
+        }
+
+        pieces.Add(_places[last] - _places[0] - covered);
+        return least[best][0];
+    }
 
     /// <summary>The strips of one way, from 0 to <see cref="Count"/>; fewest joints first, then from the start.</summary>
     internal int[] At(long number)
     {
-        if (_ways.Length == 0)
-        {
-            return [];
-        }
-
         int joints = Fewest;
         while (number >= _ways[joints][0])
         {
@@ -120,26 +212,6 @@ internal sealed class RunSplits
     }
 
     private bool IsPiece(int from, int to) => _places[to] - _places[from] >= _shortest && _places[to] - _places[from] <= _longest;
-
-    /// <summary>The fewest joints where every piece is to come from boards of which there are enough; the fewest there are where that cannot be.</summary>
-    private int FewestFrom(long plenty)
-    {
-        int[] fewest = new int[_places.Length];
-        for (int i = 1; i < fewest.Length; i++)
-        {
-            fewest[i] = int.MaxValue;
-            for (int k = i - 1; k >= 0 && _places[i] - _places[k] <= plenty; k--)
-            {
-                if (fewest[k] < int.MaxValue && _places[i] - _places[k] >= _shortest)
-                {
-                    fewest[i] = Math.Min(fewest[i], fewest[k] + 1);
-                }
-            }
-        }
-
-        int pieces = fewest[fewest.Length - 1];
-        return pieces == int.MaxValue ? Fewest : pieces - 1;
-    }
 }
 
 /// <summary>One way of dividing all runs of a course.</summary>
@@ -194,7 +266,7 @@ internal sealed class JointSplit
     }
 }
 
-/// <summary>A course with every way of dividing it, or an even sample where there are too many.</summary>
+/// <summary>A course with every way of dividing it; where there are too many, those with the fewest joints and an even sample of the next.</summary>
 internal sealed class JointCourse
 {
     private JointCourse(int[] runs, JointSplit[] splits, bool isLinked, bool isSample) => (Runs, Splits, IsLinked, IsSample) = (runs, splits, isLinked, isSample);
@@ -283,8 +355,7 @@ internal sealed class JointCourse
 
             for (long i = 0; i < taken[at]; i++)
             {
-                // Evenly over all, without a product that overflows.
-                chosen[at] = ways[runs[at]]?.At(taken[at] == all[at] ? i : (long)((decimal)i * all[at] / taken[at])) ?? [];
+                chosen[at] = ways[runs[at]] is { } own ? own.At(own.Number(taken[at], i)) : [];
                 Combine(at + 1);
             }
         }

@@ -7,8 +7,8 @@ namespace FinishKit;
 internal sealed record StackNumbers
 {
     private static readonly Allowed s_compressed = new(0, 1000, "mm");
-    private static readonly Allowed s_distance = new(0, 1000, "mm");
-    private static readonly Allowed s_clearance = new(0, 100, "mm");
+    internal static readonly Allowed Distances = new(0, 1000, "mm");
+    internal static readonly Allowed Clearances = new(0, 100, "mm");
     private static readonly Allowed s_bite = new(0, 500, "mm");
     private static readonly Allowed s_count = new(1, 1e6, string.Empty);
     private static readonly Allowed s_chance = new(0, 0.01, string.Empty);
@@ -156,7 +156,7 @@ internal sealed record StackNumbers
         string behindPath = at + (path.Length == 0 ? "behind" : "Behind");
         if (!Door.IsMissing(behind, new Name(behindPath), "what is behind the last layer", problems))
         {
-            gap = ReadNotBelowZero(behind!.Distance, new Name(behindPath + ".Distance"), s_distance, problems);
+            gap = ReadNotBelowZero(behind!.Distance, new Name(behindPath + ".Distance"), Distances, problems);
             if (behind.Kind is < BehindKind.Wire or > BehindKind.RibMetal)
             {
                 Door.Report(new InputProblem(behindPath + ".Kind", ((int)behind.Kind).ToString(CultureInfo.InvariantCulture), "a named kind", isRange: true), problems);
@@ -171,7 +171,7 @@ internal sealed record StackNumbers
 
         TolerancedLength.Span set = ReadNotBelowZero(job.SetDepth ?? FastenerDefaults.SetDepth, new Name(at + nameof(job.SetDepth)), FastenerLength.SetDepths, problems);
         double angle = Door.Radians(job.DriveAngle, at + nameof(job.DriveAngle), FastenerLength.DriveAngles, problems);
-        double required = job.RequiredClearance is { } clearance ? Door.Millimetres(clearance, at + nameof(job.RequiredClearance), s_clearance, problems) : FastenerDefaults.Clearance(behind?.Kind ?? BehindKind.RibMetal);
+        double required = job.RequiredClearance is { } clearance ? Door.Millimetres(clearance, at + nameof(job.RequiredClearance), Clearances, problems) : FastenerDefaults.Clearance(behind?.Kind ?? BehindKind.RibMetal);
         double least = job.LeastBite is { } leastBite ? Door.Millimetres(leastBite, at + nameof(job.LeastBite), s_bite, problems) : Grid.Snap(FastenerDefaults.LeastBiteDiameters * shank);
         double target = job.TargetBite is { } targetBite ? Door.Millimetres(targetBite, at + nameof(job.TargetBite), s_bite, problems) : Grid.Snap(FastenerDefaults.TargetBiteDiameters * shank);
         Door.Number(job.Count, at + nameof(job.Count), s_count, problems);
@@ -213,7 +213,7 @@ internal sealed record StackNumbers
         };
     }
 
-    private static (TolerancedLength.Span[] Through, TolerancedLength.Span[] Free, bool[] Holds, string[] Names) ReadLayers(IReadOnlyList<Layer> layers, string path, List<InputProblem>? problems)
+    internal static (TolerancedLength.Span[] Through, TolerancedLength.Span[] Free, bool[] Holds, string[] Names) ReadLayers(IReadOnlyList<Layer> layers, string path, List<InputProblem>? problems)
     {
         if (Door.IsMissing(layers, new Name(path), "1 to 20 layers", problems))
         {
@@ -284,7 +284,7 @@ internal sealed record StackNumbers
         return -1;
     }
 
-    private static Source[] SourcesOf(IReadOnlyList<Layer> layers)
+    internal static Source[] SourcesOf(IReadOnlyList<Layer> layers)
     {
         var sources = new Source[layers.Count];
         for (int i = 0; i < sources.Length; i++)
@@ -295,7 +295,7 @@ internal sealed record StackNumbers
         return sources;
     }
 
-    private static TolerancedLength.Span ReadNotBelowZero(TolerancedLength length, Name name, Allowed allowed, List<InputProblem>? problems)
+    internal static TolerancedLength.Span ReadNotBelowZero(TolerancedLength length, Name name, Allowed allowed, List<InputProblem>? problems)
     {
         TolerancedLength.Span span = length.Read(name, allowed, problems);
         if (span.Nominal + span.Lower < 0)

@@ -5,7 +5,7 @@ namespace FinishKit;
 
 /// <summary>Which circle a surface follows, from three or more measured points, and how sure that is.</summary>
 /// <remarks>
-/// The radius is positive where the surface is hollow to the room: where the centre lies on the room's side (at a lesser offset) of the
+/// Points are read off a straightedge or string on the room's side, outward: a greater offset is farther from the room. The radius is positive where the surface is hollow to the room: where the centre lies on the room's side (at a lesser offset) of the
 /// middle of the points. Every point counts alike.
 /// </remarks>
 public static class CircleFit

@@ -32,7 +32,7 @@ public static class Flattening
     /// <remarks>
     /// <para>Formula: packing p = x - x0 - b (s - s0) + least, with (s0, x0) a point it touches. Least of sum p, or of max p, over all lines with p at the least or more everywhere. Either is least
     /// at the slope through some two of the points, so all of these are tried: exact. Of equals the one that is less by the other aim, then the first pair.</para>
-    /// <para>Validity: slopes small enough that a packer square to the string is as thick as one square to the line (1% at 8°).</para>
+    /// <para>Validity: slopes small enough that a packer square to the string is as thick as one square to the line (1% at 8°; beyond, <c>geometry-packers-steep</c> says by how much).</para>
     /// <para>Source: geometry-packers (derived).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The list is null.</exception>

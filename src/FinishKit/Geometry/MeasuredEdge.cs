@@ -196,6 +196,27 @@ public sealed class MeasuredEdge
         return (beyond, below);
     }
 
+    /// <summary>The height between two, both included, where the offset times a sign is greatest; the lowest of equals. Exact as <see cref="OffChord"/> is.</summary>
+    internal double FarthestOver(double lower, double upper, int sign)
+    {
+        List<double> heights = [upper];
+        int last = IndexAt(upper);
+        for (int i = IndexAt(lower); i <= last; i++)
+        {
+            heights.Add(_pieces[i].From);
+            _pieces[i].AddWhereSlopeIs(0, heights);
+        }
+
+        double at = lower;
+        heights.Sort();
+        foreach (double height in heights)
+        {
+            at = height > lower && height <= upper && sign * At(height) > (sign * At(at)) + Noise ? height : at;
+        }
+
+        return at;
+    }
+
     private EdgePiece PieceAt(double height) => _pieces[IndexAt(height)];
 
     /// <summary>The piece that a height lies on; at a joint the upper one, at the top the last.</summary>

@@ -3,16 +3,16 @@ using UnitsNet;
 
 namespace FinishKit;
 
-/// <summary>A point of a surface as it is measured: along a string, straightedge or plumb line, and from it to the surface.</summary>
+/// <summary>A point as it is measured: along a string, straightedge or plumb line, and across from it.</summary>
 /// <remarks>
-/// The string is on the room's side and the offset is measured outward from it, so that a surface hollow to the room has its greatest
-/// offset in the middle. Stored as given; the calculator checks it.
+/// Which way an offset counts is said by the calculator that takes it: for surfaces outward from a string on the room's side, so that one hollow to the room has
+/// its greatest offset in the middle; for edges along the courses toward the rear. Stored as given; the calculator checks it.
 /// </remarks>
 public readonly struct MeasuredPoint : IEquatable<MeasuredPoint>
 {
     /// <summary>A point.</summary>
     /// <param name="along">Where along the string [length].</param>
-    /// <param name="offset">From the string outward to the surface [length].</param>
+    /// <param name="offset">From the string across to the point [length], as the calculator says.</param>
     public MeasuredPoint(Length along, Length offset)
     {
         Along = along;
@@ -22,7 +22,7 @@ public readonly struct MeasuredPoint : IEquatable<MeasuredPoint>
     /// <summary>Where along the string.</summary>
     public Length Along { get; }
 
-    /// <summary>From the string outward to the surface; greater is farther from the room.</summary>
+    /// <summary>From the string across to the point; which way counts as greater the calculator says.</summary>
     public Length Offset { get; }
 
     /// <summary>Whether two points are in one place.</summary>

@@ -20,7 +20,7 @@ public sealed class PackedLine
         double[] packings = new double[along.Length];
         (_slope, double total) = Solve(packings, default(Silent));
         _packers = new PackerSet(packings, total, least, step);
-        Findings = _packers.Findings();
+        Findings = _packers.Findings(Math.Atan(_slope));
     }
 
     /// <summary>What was kept least.</summary>
@@ -39,7 +39,7 @@ public sealed class PackedLine
     public Length Greatest => Door.Millimetres(_packers.Greatest);
 
     /// <summary>What should be known about the packers, gravest first.</summary>
-    /// <remarks>Codes: <c>geometry-packers-thick</c>, <c>geometry-packers-stand-proud</c>, <c>geometry-packers-lengthen-stack</c>.</remarks>
+    /// <remarks>Codes: <c>geometry-packers-thick</c>, <c>geometry-packers-steep</c>, <c>geometry-packers-stand-proud</c>, <c>geometry-packers-lengthen-stack</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>

@@ -35,7 +35,8 @@ internal sealed class PackerSet
 
     internal double Greatest => Points[_thickest].Millimetres;
 
-    internal IReadOnlyList<Finding> Findings()
+    /// <param name="slope">How line or plane runs to what it was measured from, radians.</param>
+    internal IReadOnlyList<Finding> Findings(double slope)
     {
         List<Finding> findings = [];
         double stocked = Points[_thickest].StockedMillimetres;
@@ -47,6 +48,17 @@ internal sealed class PackerSet
                 $"Point {Print.Number(_thickest)} (counted from 0) takes {Print.Mm(stocked)} of packing, more than {Print.Number(PackerDefaults.Thick)} mm: packers that thick tip and let the fastener bend. Fur it out with a strip, or measure the points that the line touches once more.",
                 [new("point", _thickest, string.Empty), new("packing", stocked, "mm"), new("limit", PackerDefaults.Thick, "mm")],
                 PackerDefaults.ThickSource));
+        }
+
+        double steep = Math.Abs(slope) * (180 / Math.PI);
+        if (stocked > 0 && steep > PackerDefaults.Steep + 1e-9)
+        {
+            findings.Add(new Finding(
+                "geometry-packers-steep",
+                Severity.Caution,
+                $"What the furring follows runs at {Print.Round(steep, 2)}° to the string or reference, more than {Print.Number(PackerDefaults.Steep)}°: square to it packers are {Print.Round(100 * (1 - Math.Cos(slope)), 1)}% thinner than said here. Hang the string nearer to the line and measure again.",
+                [new("slope", steep, "deg"), new("limit", PackerDefaults.Steep, "deg")],
+                PackerDefaults.SteepSource));
         }
 
         if (_proud > 0)

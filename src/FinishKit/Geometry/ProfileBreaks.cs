@@ -29,7 +29,7 @@ public static class ProfileBreaks
     /// <remarks>
     /// <para>Formula: least over all breaks of sum (x - a - b h)² + c m; bands share the station at a break, and each line is the least-squares one of its band's own stations; lean = atan(-b).
     /// Compared in whole millionths of a square millimetre a band; of equals fewer bands, then the lowest first break, and so on up.</para>
-    /// <para>Validity: breaks at stations only, two stations a band at least. Neighbouring lines need not meet: the mismatch is reported. A wall that bows is cut into bands too.</para>
+    /// <para>Validity: breaks at stations only, two stations a band at least. Neighbouring lines need not meet: the mismatch is reported. A wall that bows is cut into bands too; unless their number was given, <c>geometry-profile-bow</c> says where an arc does as well.</para>
     /// <para>Source: geometry-profile-breaks (derived), geometry-girth (derived); default-profile-penalty (judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The list is null.</exception>
@@ -45,7 +45,7 @@ public static class ProfileBreaks
     {
         (double[] heights, double[] offsets, double each) = Read(stations, penalty, bands, null);
         int[] ends = bands is { } count ? ProfileSearch.Least(heights, offsets, count) : ProfileSearch.Least(heights, offsets, ProfileSearch.Steps(each));
-        return new WallProfile(heights, offsets, ends, each, penalty is null && bands is null);
+        return new WallProfile(heights, offsets, ends, each, penalty is null && bands is null, bands is not null);
     }
 
     /// <summary>All problems with the input of <see cref="Find(IReadOnlyList{MeasuredPoint}, Area?, int?)"/>; nothing is thrown.</summary>

@@ -14,5 +14,7 @@ internal static class ProfileDefaults
 
     internal static readonly Source StationOff = Source.Judgement("default-profile-off", "a station more than 2 mm off its band's line is a bow or a wrong reading");
 
+    internal static readonly Source Bow = Source.Judgement("default-profile-bow", "bands that turn the same way are as likely one bow where an arc's squared residuals and one penalty are no more than theirs with one penalty each");
+
     internal static readonly Source Slight = Source.Judgement("default-profile-slight", "leans that differ by less than 1° are as likely a bow as a break");
 }

@@ -12,7 +12,7 @@ public sealed class WallProfile
     private readonly bool _isDefaultPenalty;
     private readonly int _readings;
 
-    internal WallProfile(double[] heights, double[] offsets, int[] ends, double penalty, bool isDefaultPenalty)
+    internal WallProfile(double[] heights, double[] offsets, int[] ends, double penalty, bool isDefaultPenalty, bool isCountGiven)
     {
         _heights = heights;
         _penalty = penalty;
@@ -45,7 +45,7 @@ public sealed class WallProfile
         GirthAtStations = [.. girths];
         Bands = [.. bands];
         Breaks = [.. breaks];
-        Findings = Finding.GravestFirst(Find());
+        Findings = Finding.GravestFirst(Find(isCountGiven ? [] : ProfileBow.Find(heights, offsets, Bands, Breaks, penalty)));
     }
 
     /// <summary>The bands from the foot up, one at least.</summary>
@@ -73,7 +73,7 @@ public sealed class WallProfile
     public Length RootMeanSquare => Door.Millimetres(Grid.Snap(Math.Sqrt(_squares / _readings)));
 
     /// <summary>What should be known about the profile, gravest first.</summary>
-    /// <remarks>Codes: <c>geometry-profile-mismatch</c>, <c>geometry-profile-station-off</c>, <c>geometry-profile-two-stations</c>, <c>geometry-profile-slight-change</c>, <c>geometry-profile-break-place</c>.</remarks>
+    /// <remarks>Codes: <c>geometry-profile-mismatch</c>, <c>geometry-profile-station-off</c>, <c>geometry-profile-bow</c>, <c>geometry-profile-two-stations</c>, <c>geometry-profile-slight-change</c>, <c>geometry-profile-break-place</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>
@@ -180,9 +180,21 @@ public sealed class WallProfile
         trace.Step("e_rms", "rootMeanSquare", Math.Sqrt(squares / readings), "mm", Sources.ProfileBreaks);
     }
 
-    private List<Finding> Find()
+    private List<Finding> Find(List<ProfileBow> bows)
     {
         List<Finding> findings = [];
+        foreach (ProfileBow bow in bows)
+        {
+            double from = Bands[bow.First].Line.FromHeight, to = Bands[bow.Last].Line.ToHeight;
+            int bands = bow.Last - bow.First + 1;
+            findings.Add(new Finding(
+                "geometry-profile-bow",
+                Severity.Caution,
+                $"From {Print.Mm(from)} to {Print.Mm(to)} one arc fits as well as the {Print.Number(bands)} bands there (squares of {Print.Round(bow.ArcSquares, 2)} mm² against {Print.Round(bow.BandSquares, 2)} mm²): the wall may bow rather than break {(bands == 2 ? "between them" : "where they meet")}. Fit a circle to these stations, and end no course at such a break before it is looked at.",
+                [new("from-height", from, "mm"), new("to-height", to, "mm"), new("bands", bands, string.Empty), new("arc-squares", bow.ArcSquares, "mm2"), new("band-squares", bow.BandSquares, "mm2"), new("penalty", _penalty, "mm2")],
+                ProfileDefaults.Bow));
+        }
+
         double within = 0;
         for (int i = 0; i < Breaks.Count; i++)
         {

@@ -1,7 +1,6 @@
 using System;
 using System.Collections.Generic;
 using UnitsNet;
-using UnitsNet.Units;
 
 namespace FinishKit;
 
@@ -10,35 +9,42 @@ public static class EquilibriumMoisture
 {
     internal static readonly Source Simpson = Source.Published("FPL-RN-0268", "Equilibrium moisture content of wood in outdoor locations in the United States and worldwide", "USDA Forest Service, Forest Products Laboratory", 1998, "equation in SI units", SourceReading.Copy, "equation as coded in ConSciR, R/calcEMC_wood.R; the title is from memory");
 
+    /// <summary>Where the printed values lie that the equation was held against, 30 and 130 °F, in °C.</summary>
+    internal const double Coldest = -10 / 9.0, Hottest = 490 / 9.0;
+
     private static readonly Allowed s_temperature = new(-2, 60, "°C");
     private static readonly Allowed s_humidity = new(0, 98, "%");
     private static readonly Allowed s_moisture = new(0, 20, "%");
 
     /// <summary>Moisture content of wood that has lain long enough in air.</summary>
     /// <param name="temperature">Temperature of the air [temperature], -2 to 60 °C.</param>
-    /// <param name="relativeHumidity">Relative humidity in percent, 0 to 98.</param>
+    /// <param name="relativeHumidity">Its relative humidity [relative humidity], 0 to 98%.</param>
     /// <returns>The balance of air and wood; nothing is allocated.</returns>
     /// <remarks>
     /// <para>Formula: M = 1800/W (K h/(1 - K h) + (K1 K h + 2 K1 K2 K² h²)/(1 + K1 K h + K1 K2 K² h²)), T in °C, h as a fraction.</para>
-    /// <para>Validity: clear wood without coating, long enough in the same air, -2 to 60 °C and up to 98%; within 0.06 of the 100 printed values it was held against, which lie between -1.1 and 54.4 °C; beyond these it is not held against anything.</para>
+    /// <para>Validity: clear wood without coating, long enough in the same air, -2 to 60 °C and up to 98%; within 0.06 of the 100 printed values it was held against, which lie between -1.1 and 54.4 °C; beyond these it was held against one value only, at 60 °C and 55%, and a finding says so.</para>
     /// <para>Source: FPL-RN-0268 (read in a copy).</para>
     /// </remarks>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
     /// <exception cref="ArgumentException">A value is not a number or in an undefined unit.</exception>
     /// <example><code>
-    /// MoistureBalance room = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(21.1), 50);
+    /// MoistureBalance room = EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(21.1), RelativeHumidity.FromPercent(50));
     /// double moisture = room.MoistureContent;             // 9.2 percent
     /// </code></example>
-    public static MoistureBalance InAir(Temperature temperature, double relativeHumidity) => Read(temperature, relativeHumidity, nameof(relativeHumidity), false, null);
+    public static MoistureBalance InAir(Temperature temperature, RelativeHumidity relativeHumidity)
+    {
+        (double celsius, double humidity) = Read(temperature, relativeHumidity, null);
+        return new MoistureBalance(celsius, humidity);
+    }
 
-    /// <summary>All problems with the input of <see cref="InAir(Temperature, double)"/>; nothing is thrown.</summary>
+    /// <summary>All problems with the input of <see cref="InAir(Temperature, RelativeHumidity)"/>; nothing is thrown.</summary>
     /// <param name="temperature">As there.</param>
     /// <param name="relativeHumidity">As there.</param>
     /// <returns>The problems; empty if there are none.</returns>
-    public static IReadOnlyList<InputProblem> CheckInAir(Temperature temperature, double relativeHumidity)
+    public static IReadOnlyList<InputProblem> CheckInAir(Temperature temperature, RelativeHumidity relativeHumidity)
     {
         List<InputProblem> problems = [];
-        Read(temperature, relativeHumidity, nameof(relativeHumidity), false, problems);
+        Read(temperature, relativeHumidity, problems);
         return problems;
     }
 
@@ -47,7 +53,7 @@ public static class EquilibriumMoisture
     /// <param name="moistureContent">Moisture content in percent, 0 to 20.</param>
     /// <returns>The balance of air and wood; nothing is allocated.</returns>
     /// <remarks>
-    /// <para>Formula: that of <see cref="InAir(Temperature, double)"/>, solved for the humidity by halving an interval 60 times.</para>
+    /// <para>Formula: that of <see cref="InAir(Temperature, RelativeHumidity)"/>, solved for the humidity by halving an interval 60 times; none for ovendry wood.</para>
     /// <para>Validity: as there; moisture content only grows with humidity, so there is one answer.</para>
     /// <para>Source: FPL-RN-0268 (read in a copy).</para>
     /// </remarks>
@@ -55,9 +61,13 @@ public static class EquilibriumMoisture
     /// <exception cref="ArgumentException">A value is not a number or in an undefined unit.</exception>
     /// <example><code>
     /// MoistureBalance store = EquilibriumMoisture.HoldingAt(Temperature.FromDegreesCelsius(21.1), 9);
-    /// double humidity = store.RelativeHumidity;           // 48.6 percent
+    /// double humidity = store.RelativeHumidity.Percent;   // 48.6
     /// </code></example>
-    public static MoistureBalance HoldingAt(Temperature temperature, double moistureContent) => Read(temperature, moistureContent, nameof(moistureContent), true, null);
+    public static MoistureBalance HoldingAt(Temperature temperature, double moistureContent)
+    {
+        (double celsius, double moisture) = Read(temperature, moistureContent, null);
+        return new MoistureBalance(celsius, Humidity(celsius, moisture));
+    }
 
     /// <summary>All problems with the input of <see cref="HoldingAt(Temperature, double)"/>; nothing is thrown.</summary>
     /// <param name="temperature">As there.</param>
@@ -66,7 +76,7 @@ public static class EquilibriumMoisture
     public static IReadOnlyList<InputProblem> CheckHoldingAt(Temperature temperature, double moistureContent)
     {
         List<InputProblem> problems = [];
-        Read(temperature, moistureContent, nameof(moistureContent), true, problems);
+        Read(temperature, moistureContent, problems);
         return problems;
     }
 
@@ -88,15 +98,20 @@ public static class EquilibriumMoisture
         return moisture;
     }
 
-    private static MoistureBalance Read(Temperature temperature, double amount, string parameter, bool isMoisture, List<InputProblem>? problems)
-    {
-        double celsius = Door.Number(Celsius(temperature), nameof(temperature), s_temperature, problems);
-        double given = Door.Number(amount, parameter, isMoisture ? s_moisture : s_humidity, problems);
-        return problems is { Count: > 0 } ? default : new MoistureBalance(celsius, isMoisture ? Humidity(celsius, given) : given);
-    }
+    private static (double Celsius, double Humidity) Read(Temperature temperature, RelativeHumidity relativeHumidity, List<InputProblem>? problems) =>
+        (Door.Celsius(temperature, nameof(temperature), s_temperature, problems), Door.Percent(relativeHumidity, nameof(relativeHumidity), s_humidity, problems));
+
+    private static (double Celsius, double Moisture) Read(Temperature temperature, double moistureContent, List<InputProblem>? problems) =>
+        (Door.Celsius(temperature, nameof(temperature), s_temperature, problems), Door.Number(moistureContent, nameof(moistureContent), s_moisture, problems));
 
     private static double Humidity(double celsius, double moisture)
     {
+        // Halving comes near 0 and never to it; and dry air alone holds ovendry wood.
+        if (moisture == 0)
+        {
+            return 0;
+        }
+
         (double low, double high) = (0, s_humidity.Most);
         for (int i = 0; i < 60; i++)
         {
@@ -106,11 +121,4 @@ public static class EquilibriumMoisture
 
         return high;
     }
-
-    /// <summary>Degrees Celsius; NaN where the unit is undefined, which UnitsNet would not survive.</summary>
-    private static double Celsius(Temperature temperature) => temperature.Unit switch
-    {
-        TemperatureUnit.DegreeCelsius => temperature.Value,
-        _ => Array.IndexOf(Temperature.Units, temperature.Unit) < 0 ? double.NaN : Math.Abs(temperature.Value) > 1e200 ? temperature.Value : temperature.DegreesCelsius,
-    };
 }

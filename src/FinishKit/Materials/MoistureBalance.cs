@@ -21,8 +21,8 @@ public readonly struct MoistureBalance : IEquatable<MoistureBalance>
     /// <summary>Temperature of the air.</summary>
     public Temperature Temperature => new(_celsius, TemperatureUnit.DegreeCelsius);
 
-    /// <summary>Relative humidity of the air in percent.</summary>
-    public double RelativeHumidity => _humidity;
+    /// <summary>Relative humidity of the air.</summary>
+    public RelativeHumidity RelativeHumidity => new(_humidity, RelativeHumidityUnit.Percent);
 
     /// <summary>Moisture content of the wood in percent of its ovendry mass.</summary>
     public double MoistureContent => _moisture;
@@ -31,9 +31,20 @@ public readonly struct MoistureBalance : IEquatable<MoistureBalance>
     [SuppressMessage("Performance", "CA1822", Justification = "Every result has it; a later finding may be a problem.")]
     public bool HasProblem => false;
 
-    /// <summary>None.</summary>
-    [SuppressMessage("Performance", "CA1822", Justification = "Every result has it.")]
-    public IReadOnlyList<Finding> Findings => [];
+    /// <summary>Whether the temperature lies outside the values that the equation was held against; put together on reading.</summary>
+    /// <remarks>Codes: <c>materials-moisture-outside-table</c>.</remarks>
+    public IReadOnlyList<Finding> Findings => IsWithinTable ? [] :
+    [
+        new Finding(
+            "materials-moisture-outside-table",
+            Severity.Note,
+            $"{Print.Round(_celsius, 3)} °C lies outside {Print.Round(EquilibriumMoisture.Coldest, 1)} to {Print.Round(EquilibriumMoisture.Hottest, 1)} °C, where the equation was held against printed values: measure the wood's moisture where it decides.",
+            [new("temperature", _celsius, "°C"), new("coldest", EquilibriumMoisture.Coldest, "°C"), new("hottest", EquilibriumMoisture.Hottest, "°C")],
+            EquilibriumMoisture.Simpson),
+    ];
+
+    /// <summary>A billionth of a degree is the noise of changing units.</summary>
+    private bool IsWithinTable => _celsius >= EquilibriumMoisture.Coldest - 1e-9 && _celsius <= EquilibriumMoisture.Hottest + 1e-9;
 
     /// <summary>Whether temperature and humidity agree.</summary>
     /// <param name="left">One answer.</param>

@@ -104,7 +104,7 @@ public static class PanelBend
         sheet.PublishedRadius is null && OtherWay(sheet) is { } turned ? question.With(BendLimit.Read(turned, s_sheet, null)) : null;
 
     /// <summary>The same sheet bent the other way, without a published radius; null where the table of its figures is not known or they were changed.</summary>
-    private static BentSheet? OtherWay(BentSheet sheet)
+    internal static BentSheet? OtherWay(BentSheet sheet)
     {
         if (sheet.Goods is not { } goods || sheet.Grain is not { } grain)
         {
@@ -177,6 +177,9 @@ internal readonly struct DoubleBow(in BendLimit around, in BendLimit along, doub
 
     /// <summary>Whether both curvatures were given and neither is none.</summary>
     internal bool Asked => !double.IsNaN(wall) && !double.IsNaN(bow);
+
+    /// <summary>Figures of the direction that takes less stretch.</summary>
+    internal BendLimit Limit => _limit;
 
     internal double Bow => bow;
 

@@ -55,7 +55,7 @@ internal static class CuttingFindings
         }
 
         AddTightBoards(plan, job, findings);
-        AddSpare(plan, findings);
+        AddSpare(plan, job, findings);
         return Finding.GravestFirst(findings);
     }
 
@@ -78,23 +78,46 @@ internal static class CuttingFindings
         }
     }
 
-    private static void AddSpare(CuttingPlan plan, List<Finding> findings)
+    /// <summary>A spare is a board over in a pack, or one on hand (price 0) that the plan leaves and that is long enough for the longest piece cut.</summary>
+    private static void AddSpare(CuttingPlan plan, CuttingNumbers job, List<Finding> findings)
     {
-        int used = 0, bought = 0;
-        foreach (BoardPurchase purchase in plan.Purchases)
+        long used = 0, there = 0, longest = 0;
+        foreach (CutBoard board in plan.Boards)
         {
-            used += purchase.BoardsUsed;
-            bought += purchase.BoardsBought;
+            longest = Math.Max(longest, Grid.Nanometres(Door.Millimetres(board.Pieces[0].Length)));
+            used += board.IsOffcut ? 0 : 1;
+            there += board.IsOffcut ? 0 : 1;
         }
 
-        int asked = used + (int)Grid.CeilingOfRatio(CuttingDefaults.Spare * used, 1);
-        if (used > 0 && bought < asked)
+        foreach (BoardPurchase purchase in plan.Purchases)
+        {
+            there += purchase.BoardsBought - purchase.BoardsUsed;
+        }
+
+        bool someOnHand = false;
+        for (int kind = 0; kind < job.StockKinds; kind++)
+        {
+            if (job.Boards[kind].Price == 0 && job.Boards[kind].Usable >= longest)
+            {
+                someOnHand = true;
+                there += job.Boards[kind].Available;
+            }
+        }
+
+        foreach (CutBoard board in plan.Boards)
+        {
+            bool isCounted = !board.IsOffcut && job.Boards[board.Index].Price == 0 && job.Boards[board.Index].Usable >= longest;
+            there -= isCounted ? 1 : 0;
+        }
+
+        long asked = used + (long)Grid.CeilingOfRatio(CuttingDefaults.Spare * used, 1);
+        if (used > 0 && there < asked)
         {
             findings.Add(new Finding(
                 "stock-no-spare",
                 Severity.Note,
-                $"The plan has no board for a split, a knot in the wrong place or a wrong cut: about {Print.Number(asked - bought)} more than the {Print.Number(bought)} bought {(asked - bought == 1 ? "is" : "are")} usual.",
-                [new("boards", bought, string.Empty), new("spare", asked - bought, string.Empty)],
+                $"The plan has too few boards to spare for a split, a knot in the wrong place or a wrong cut: about {Print.Number(asked - there)} more than the {Print.Number(there)} {(someOnHand ? "bought or on hand" : "bought")} {(asked - there == 1 ? "is" : "are")} usual.",
+                [new("boards", there, string.Empty), new("spare", asked - there, string.Empty)],
                 CuttingDefaults.SpareSource));
         }
     }

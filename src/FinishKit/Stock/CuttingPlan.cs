@@ -219,7 +219,7 @@ public sealed class CuttingPlan
         List<BoardPurchase> purchases = [];
         for (int i = 0; i < used.Length; i++)
         {
-            if (used[i] > 0)
+            if (used[i] > 0 && job.Stock[i].Price > 0)
             {
                 purchases.Add(new BoardPurchase(i, job.Stock[i], used[i]));
                 Cost += purchases[purchases.Count - 1].Cost;
@@ -227,7 +227,7 @@ public sealed class CuttingPlan
         }
 
         Purchases = [.. purchases];
-        LeastCost = solution.LeastCost is { } least ? (decimal)least / CuttingNumbers.PriceSteps : null;
+        LeastCost = Uncut.Count == 0 && solution.LeastCost is { } least ? (decimal)least / CuttingNumbers.PriceSteps : null;
         Nodes = solution.Nodes;
         List<PartValuation> valuations = [];
         foreach (PartValues proof in solution.Proofs)
@@ -275,7 +275,7 @@ public sealed class CuttingPlan
     /// <summary>The boards in the order in which to cut them: offcuts on hand first, boards that are cut alike one after the other.</summary>
     public IReadOnlyList<CutBoard> Boards { get; }
 
-    /// <summary>What to buy, in the order of the job's boards; kinds of which nothing is bought are left out.</summary>
+    /// <summary>What to buy, in the order of the job's boards; kinds of which nothing is bought, and those of price 0, which are on hand, are left out.</summary>
     public IReadOnlyList<BoardPurchase> Purchases { get; }
 
     /// <summary>Pieces that are not cut: too long for every board, or too few boards. Empty where all are.</summary>
@@ -284,13 +284,13 @@ public sealed class CuttingPlan
     /// <summary>What the boards cost, in the job's currency.</summary>
     public decimal Cost { get; }
 
-    /// <summary>No plan for the pieces that some board is long enough for costs less, in the job's currency. Null where there are too few boards.</summary>
+    /// <summary>No plan for all pieces costs less, in the job's currency. Null where pieces are not cut: there is no such plan then, or none was found.</summary>
     public decimal? LeastCost { get; }
 
-    /// <summary>How much of the cost might be saved at most, 0 to 1. Null where there are too few boards.</summary>
+    /// <summary>How much of the cost might be saved at most, 0 to 1. Null where pieces are not cut.</summary>
     public double? Gap => LeastCost is { } least ? Cost == least ? 0 : (double)((Cost - least) / Cost) : null;
 
-    /// <summary>Whether no plan costs less.</summary>
+    /// <summary>Whether every piece is cut and no plan costs less.</summary>
     public bool Proven => LeastCost == Cost;
 
     /// <summary>How often the stops are set: different ways of cutting a board of a kind.</summary>
@@ -338,7 +338,7 @@ public sealed class CuttingPlan
     }
 
     /// <summary>The plan as flat figures.</summary>
-    /// <returns>The worst severity as the number of its enumeration (0 too where there is no finding), boards, boards bought, cost, pieces not cut, set-ups, waste, offcuts kept and nodes; where there are boards enough the least cost, the gap and whether it is proven (1 or 0).</returns>
+    /// <returns>The worst severity as the number of its enumeration (0 too where there is no finding), boards, boards bought, cost, pieces not cut, set-ups, waste, offcuts kept and nodes; where every piece is cut the least cost, the gap and whether it is proven (1 or 0).</returns>
     public IReadOnlyList<Figure> Figures()
     {
         int bought = 0, uncut = 0;

@@ -119,13 +119,7 @@ internal sealed class CuttingSearch
         void Add(long[] values, long[] held)
         {
             PartValues proof = new(values, held, _problem.Demand);
-            double cost = double.PositiveInfinity;
-            for (int kind = 0; kind < kinds; kind++)
-            {
-                double rate = held[kind] == 0 ? double.PositiveInfinity : (double)_problem.Price[kind] / _problem.Pack[kind] / held[kind];
-                cost = Math.Min(cost, rate * proof.Needed);
-            }
-
+            double cost = ToPay(proof);
             int at = proofs.Count;
             while (at > 0 && proofs[at - 1].Cost < cost)
             {
@@ -138,6 +132,25 @@ internal sealed class CuttingSearch
                 proofs.RemoveAt(proofs.Count - 1);
             }
         }
+    }
+
+    /// <summary>What is to be paid for a value, packs and boards broken: what is on hand holds some of it for nothing, and tells nothing of the price of the rest.</summary>
+    private double ToPay(PartValues proof)
+    {
+        double lacking = proof.Needed, rate = double.PositiveInfinity;
+        for (int kind = 0; kind < _problem.Kinds; kind++)
+        {
+            if (_problem.Price[kind] == 0)
+            {
+                lacking -= (double)_problem.MostBoards(kind) * proof.Most[kind];
+            }
+            else if (proof.Most[kind] > 0)
+            {
+                rate = Math.Min(rate, (double)_problem.Price[kind] / _problem.Pack[kind] / proof.Most[kind]);
+            }
+        }
+
+        return lacking <= 0 ? 0 : rate * lacking;
     }
 
     /// <summary>

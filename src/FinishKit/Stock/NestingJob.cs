@@ -17,6 +17,8 @@ public enum SheetCutting
 /// <summary>Rectangular pieces of one size that are to be cut from sheets.</summary>
 public sealed record SheetPart
 {
+    private readonly IReadOnlyList<MeasuredPoint>? _outline;
+
     /// <summary>Makes one with all that has no default.</summary>
     /// <param name="length">Along the sheet's length, which is along its grain.</param>
     /// <param name="width">Across it.</param>
@@ -48,19 +50,28 @@ public sealed record SheetPart
     /// <summary>Whether a piece may lie turned by a quarter: its grain, nap or stretch then runs across.</summary>
     public required bool MayTurn { get; init; }
 
-    /// <summary>Area of one piece where it is no rectangle, more than 0 and at most length times width; null for the rectangle. It is nested by the rectangle; what lies between counts as waste.</summary>
-    public Area? Area { get; init; }
+    /// <summary>
+    /// Corners of a piece that is no rectangle, in order either way round, 3 to 200: how far along the length and how far across from the
+    /// corner of the rectangle round it, whose four sides they touch. Null for the rectangle. The piece is nested by the rectangle; what
+    /// lies between counts as waste.
+    /// </summary>
+    public IReadOnlyList<MeasuredPoint>? Outline
+    {
+        get => _outline;
+        init => _outline = value is null ? null : Lists.Keep(value, SheetOutline.MostCorners);
+    }
 
     /// <summary>What the person at the saw calls it, at most 100 characters; null for none.</summary>
     public string? Name { get; init; }
 
-    private (double, double, int, bool, double?, string?) Key => (
-        Door.Millimetres(Length), Door.Millimetres(Width), Count, MayTurn, Area is { } area ? Door.SquareMillimetres(area) : null, Name);
+    private (double, double, int, bool, string?) Key => (Door.Millimetres(Length), Door.Millimetres(Width), Count, MayTurn, Name);
 
-    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <summary>Whether every member is of equal amount, whatever its unit, and the outlines have the same corners in the same order.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(SheetPart? other) => other is not null && Key.Equals(other.Key);
+    public bool Equals(SheetPart? other) => other is not null
+        && Key.Equals(other.Key)
+        && ((Outline is null && other.Outline is null) || Lists.Same(Outline, other.Outline, SheetOutline.MostCorners, static (left, right) => left == right));
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();

@@ -28,7 +28,7 @@ internal sealed class NestingNumbers
         {
             SheetPart part = job.Parts[i];
             double length = Door.Millimetres(part.Length), width = Door.Millimetres(part.Width);
-            Parts[i] = new SheetPartNumbers(Grid.Nanometres(length), Grid.Nanometres(width), part.Count, part.MayTurn, part.Area is { } area ? Door.SquareMillimetres(area) : Grid.Snap(length) * Grid.Snap(width));
+            Parts[i] = new SheetPartNumbers(Grid.Nanometres(length), Grid.Nanometres(width), part.Count, part.MayTurn, part.Outline is { } outline ? SheetOutline.Area(outline) : Grid.Snap(length) * Grid.Snap(width));
         }
 
         int stock = job.Stock.Count, offcuts = job.Offcuts?.Count ?? 0;
@@ -129,10 +129,9 @@ internal sealed class NestingNumbers
             double length = Door.Millimetres(part.Length, at.Then(".Length"), s_part, problems);
             double width = Door.Millimetres(part.Width, at.Then(".Width"), s_part, problems);
             Door.Number(part.Count, at.Then(".Count").ToString(), s_count, problems);
-            if (part.Area is { } area && !double.IsNaN(length * width))
+            if (part.Outline is { } outline)
             {
-                double most = Grid.Snap(length) * Grid.Snap(width);
-                Door.SquareMillimetres(area, at.Then(".Area").ToString(), new Allowed(0.01, most * (1 + 1e-9), "mm2"), problems);
+                SheetOutline.Check(outline, length, width, at.Then(".Outline"), problems);
             }
 
             if (part.Name is { Length: > SheetNesting.LongestName } text)

@@ -9,9 +9,11 @@ namespace FinishKit;
 /// <remarks><see cref="SheetNesting.Nest"/> makes them.</remarks>
 public sealed class NestedPiece
 {
-    internal NestedPiece(int part, string? name, bool isTurned, in SheetRegion region)
+    private readonly SheetPart _part;
+
+    internal NestedPiece(int part, SheetPart from, bool isTurned, in SheetRegion region)
     {
-        (Part, Name, IsTurned) = (part, name, isTurned);
+        (Part, Name, IsTurned, _part) = (part, from.Name, isTurned, from);
         (Along, Across) = (CuttingPlan.Mm(region.Left), CuttingPlan.Mm(region.Bottom));
         (Length, Width) = (CuttingPlan.Mm(region.Length), CuttingPlan.Mm(region.Width));
     }
@@ -36,6 +38,26 @@ public sealed class NestedPiece
 
     /// <summary>Its size across the sheet's length, as it lies.</summary>
     public Length Width { get; }
+
+    /// <summary>Its corners as it lies: how far along the sheet's length and how far across from the corner of the sheet as bought. A piece that is turned is turned to the left, never over.</summary>
+    /// <returns>The corners, of a rectangle the four, else those of the part's outline in their order.</returns>
+    public IReadOnlyList<MeasuredPoint> Corners()
+    {
+        double length = Door.Millimetres(_part.Length), width = Door.Millimetres(_part.Width);
+        IReadOnlyList<MeasuredPoint> corners = _part.Outline
+            ?? [At(0, 0), At(length, 0), At(length, width), At(0, width)];
+        double along = Door.Millimetres(Along), across = Door.Millimetres(Across);
+        List<MeasuredPoint> placed = [];
+        foreach (MeasuredPoint corner in corners)
+        {
+            double x = Door.Millimetres(corner.Along), y = Door.Millimetres(corner.Offset);
+            placed.Add(IsTurned ? At(along + width - y, across + x) : At(along + x, across + y));
+        }
+
+        return [.. placed];
+
+        static MeasuredPoint At(double x, double y) => new(Door.Millimetres(Grid.Snap(x)), Door.Millimetres(Grid.Snap(y)));
+    }
 
     /// <summary>Size, place and name, invariant.</summary>
     /// <returns>The text.</returns>
@@ -427,7 +449,7 @@ public sealed class NestingPlan
                 long x = kind.Trim + (spot.X * solution.Step), y = kind.Trim + (spot.Y * solution.Step);
                 long length = spot.Turned ? numbers.Parts[part].Width : numbers.Parts[part].Length;
                 long width = spot.Turned ? numbers.Parts[part].Length : numbers.Parts[part].Width;
-                pieces.Add(new NestedPiece(part, job.Parts[part].Name, spot.Turned, new SheetRegion(x, y, x + length, y + width)));
+                pieces.Add(new NestedPiece(part, job.Parts[part], spot.Turned, new SheetRegion(x, y, x + length, y + width)));
                 regions.Add(new SheetRegion(x, y, x + length + numbers.Kerf, y + width + numbers.Kerf));
             }
 

@@ -55,8 +55,6 @@ internal sealed class PatternProgram
     /// <summary>The last values found where the boards may be enough, true for every kind of board.</summary>
     internal PartValues? Values { get; private set; }
 
-    internal double Theta => _level[_thetaRow];
-
     /// <summary>False where the effort was spent before anything was known.</summary>
     internal bool Solve(bool toTheEnd = false)
     {

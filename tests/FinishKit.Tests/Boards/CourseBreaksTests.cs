@@ -45,6 +45,24 @@ public sealed class CourseBreaksTests
         Assert.False(CourseBreaks.Judge(Mm(89), Angle.FromDegrees(0), Angle.FromDegrees(0)).EndsCourse);
     }
 
+    /// <summary>In a hollow the back of a board 12.7 thick is wider by 12.7 tan 4.75° = 1.055 than its face; on a ridge the face is. By the corner of two offset lines, not with a tangent.</summary>
+    [Theory]
+    [InlineData(9.5, 4.75, "a break of 9.5° ends the course, bevel 4.75°")]
+    [InlineData(-9.5, -4.75, "a break of -9.5° ends the course, bevel -4.75°")]
+    public void A_bevel_has_the_sign_of_the_break(double change, double bevel, string words)
+    {
+        CourseBreak at = CourseBreaks.Judge(Mm(89), Angle.FromDegrees(change));
+        Assert.Equal(bevel, at.Bevel.Degrees, 1e-12);
+        Assert.Equal(bevel, at.Figures().Single(static figure => figure.Name == "bevel").Value, 1e-12);
+        Assert.Equal(words, at.ToString());
+
+        // Faces: the line y = 0 for x < 0, and from the corner on one that turns by the change toward the room (y > 0). Backs: both 12.7 to the other side. They meet at x.
+        double turn = change * Math.PI / 180, t = 12.7, x = t * (1 - Math.Cos(turn)) / Math.Sin(turn);
+        Assert.Equal(x, t * Math.Tan(at.Bevel.Radians), 1e-9);
+        Assert.Equal(Math.Sign(change) * 1.0553, x, 5e-5);
+        WorkingsCheck.Recompute(at.Explain());
+    }
+
     [Fact]
     public void Below_the_limit_the_stand_off_is_a_finding_above_it_the_bevel_is_the_answer()
     {
@@ -109,7 +127,7 @@ public sealed class CourseBreaksTests
     [Fact]
     public void All_problems_are_reported_at_once()
     {
-        Assert.Equal(["boardWidth", "leanChange", "limit"], CourseBreaks.CheckJudge(Mm(0), Angle.FromDegrees(91), Angle.FromDegrees(-1)).Select(static problem => problem.Parameter));
+        Assert.Equal(["boardWidth", "leanChange", "limit"], CourseBreaks.Check(Mm(0), Angle.FromDegrees(91), Angle.FromDegrees(-1)).Select(static problem => problem.Parameter));
         Assert.Equal("boardWidth", Assert.Throws<ArgumentOutOfRangeException>(() => CourseBreaks.Judge(Mm(0), Angle.FromDegrees(91))).ParamName);
     }
 

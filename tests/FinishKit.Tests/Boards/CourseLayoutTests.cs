@@ -101,6 +101,58 @@ public sealed class CourseLayoutTests
         Assert.Equal([false, true], plan.Breaks.Select(static line => line.EndsCourse));
     }
 
+    /// <summary>Half of 9.5° is 4.75°, and tan 4.75° = 0.0830936 (by another program): 1.055 mm for a board 12.7 thick.</summary>
+    [Fact]
+    public void In_a_hollow_boards_are_ripped_wider_than_their_faces_and_on_a_ridge_not()
+    {
+        CourseFace wall = new(Mm(3400), Mm(994), s_board) { Breaks = s_breaks };
+        Finding wider = Assert.Single(CourseLayout.LayOut(wall).Findings, static finding => finding.Code == "boards-bevel-rip-wider");
+        Assert.Equal(Severity.Note, wider.Severity);
+        Assert.Equal([642, 4.75], wider.Values.Take(2).Select(static value => value.Value));
+        Assert.Equal(0.0830936, wider.Values[2].Value, 5e-8);
+
+        CoursePlan ridge = CourseLayout.LayOut(wall with { Breaks = [s_breaks[0], new(Mm(642), Angle.FromDegrees(-9.5))] });
+        Assert.DoesNotContain(ridge.Findings, static finding => finding.Code == "boards-bevel-rip-wider");
+        Assert.Equal(-4.75, ridge.Courses.Last(static course => course.Band == 0).BevelAbove.Degrees);
+        Assert.Equal(-4.75, ridge.Courses.First(static course => course.Band == 1).BevelBelow.Degrees);
+        Assert.DoesNotContain(CourseLayout.LayOut(wall with { RunThroughBreaks = true }).Findings, static finding => finding.Code == "boards-bevel-rip-wider");
+    }
+
+    /// <summary>Breaks at 1 and 2.5 with a gap of 2: bands of 1 and 1.5 take no board, and nothing is promised of them.</summary>
+    [Fact]
+    public void A_band_no_higher_than_a_gap_takes_no_board_and_is_said()
+    {
+        CourseFace wall = new(Mm(3400), Mm(993.5), BoardCover.SquareEdged(Mm(89), Mm(2))) { Breaks = [new(Mm(1), Angle.FromDegrees(5)), new(Mm(2.5), Angle.FromDegrees(5))], Rule = CourseRule.Balanced };
+        CoursePlan plan = CourseLayout.LayOut(wall);
+        Assert.Equal([0, 0], plan.Bands.Take(2).Select(static band => band.Guaranteed.Millimeters));
+        Assert.Equal([0, 0], plan.Bands.Take(2).Select(static band => band.BestGuaranteed.Millimeters));
+        Assert.Contains("no piece", plan.Bands[0].ToString(), StringComparison.Ordinal);
+
+        // The plan speaks of the band that has boards: 991 with 2 of gap more is 993, 83 over ten covers; (83 + 91)/2 = 87 at the foot, a gap less is 85, less 3 of error 82; the same at the head.
+        Assert.Equal(plan.Bands[2].Guaranteed.Millimeters, plan.Guaranteed.Millimeters);
+        Assert.Equal(82, plan.Guaranteed.Millimeters);
+        Finding bare = Assert.Single(plan.Findings, static finding => finding.Code == "boards-course-bare-strip");
+        Assert.Equal(Severity.Note, bare.Severity);
+        Assert.Equal([("strips", 2.0), ("width", 1.0), ("height", 0.0), ("from-front", 0.0), ("gap", 2.0)], bare.Values.Select(static value => (value.Name, value.Value)));
+
+        // At 2.000001 there is room for a hair of a board.
+        Assert.DoesNotContain(CourseLayout.LayOut(wall with { Breaks = [new(Mm(2.000001), Angle.FromDegrees(5))] }).Findings, static finding => finding.Code == "boards-course-bare-strip");
+        Assert.Contains(CourseLayout.LayOut(wall with { Breaks = [new(Mm(2), Angle.FromDegrees(5))] }).Findings, static finding => finding.Code == "boards-course-bare-strip");
+        Assert.DoesNotContain(CourseLayout.LayOut(wall with { Breaks = [] }).Findings, static finding => finding.Code == "boards-course-bare-strip");
+    }
+
+    /// <summary>The break at 642 bounds the strip over the window; without it the face has none to run through.</summary>
+    [Fact]
+    public void Only_where_a_break_bounds_a_strip_is_running_through_it_a_remedy()
+    {
+        CoursePlan wall = CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(994), s_board) { Openings = s_windows, Breaks = s_breaks });
+        CoursePlan low = CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(60), s_board) { LeastCourse = Mm(61) });
+        Assert.Contains("let the courses run through the break", Narrow(wall).Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("break", Narrow(low).Message, StringComparison.Ordinal);
+
+        static Finding Narrow(CoursePlan plan) => Assert.Single(plan.Findings, static finding => finding.Code == "boards-course-narrow-between-edges");
+    }
+
     [Fact]
     public void Each_band_has_its_own_rule_and_courses_run_through_where_asked()
     {
@@ -297,8 +349,9 @@ public sealed class CourseLayoutTests
         CoursePlan plan = CourseLayout.LayOut(new CourseFace(Mm(1000), Mm(500), s_board) { Openings = [new(Mm(0), Mm(1000), Mm(0), Mm(500))] });
         Assert.Null(plan.NarrowestPiece);
         Assert.All(plan.Courses, static course => Assert.Empty(course.Pieces));
-        Assert.Contains("no piece", plan.ToString(), StringComparison.Ordinal);
-        Assert.DoesNotContain(plan.Figures(), static figure => figure.Name == "narrowest-piece");
+        Assert.Equal("6 courses, 0 whole, no piece", plan.ToString()); // 500 = 5 x 89 + 55
+        Assert.Equal((0, 0), (plan.WholeCount, plan.Guaranteed.Millimeters));
+        Assert.DoesNotContain(plan.Figures(), static figure => figure.Name is "narrowest-piece" or "guaranteed");
     }
 
     [Fact]

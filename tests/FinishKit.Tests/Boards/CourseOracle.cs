@@ -108,6 +108,11 @@ internal sealed class CourseOracle
     /// <summary>The same at one set-out.</summary>
     internal (long Any, long Movable) At(long setOut)
     {
+        if (_stretches.Count == 0)
+        {
+            return (0, 0); // no piece, nothing to promise
+        }
+
         long any = _cover - _gap, movable = any;
         foreach ((long from, long low, long high) in _stretches)
         {

@@ -35,7 +35,7 @@ public sealed class EndCutTests
         Assert.Equal(0, second.WoodInTheWay.Millimeters);
         Assert.Null(second.WoodInTheWayAt);
         Assert.True(ends.IsEdgeAtRear);
-        Assert.Empty(ends.Findings);
+        Assert.Equal("boards-look-behind", Assert.Single(ends.Findings).Code);
         Assert.Equal("scribe-tolerance 0.5 mm", Assert.Single(ends.DefaultsUsed).Figure.ToString());
     }
 
@@ -123,7 +123,7 @@ public sealed class EndCutTests
         EndCut cut = ends.Courses[0];
         Assert.Equal(45, cut.SawAngle.Degrees, 1e-9);
         Assert.Equal(7.071068, cut.GapLeft.Millimeters, 1e-6);
-        Finding scribe = Assert.Single(ends.Findings, static finding => finding.Code.StartsWith("boards-", StringComparison.Ordinal)); // 45° itself is in reach
+        Finding scribe = Assert.Single(ends.Findings, static finding => finding.Code.StartsWith("boards-end-", StringComparison.Ordinal)); // 45° is in reach
         Assert.Equal("boards-end-scribe", scribe.Code);
         Assert.Equal(Severity.Caution, scribe.Severity);
         Assert.Equal(7.071068, scribe.Values.Single(static value => value.Name == "greatest-gap-left").Value);
@@ -175,10 +175,45 @@ public sealed class EndCutTests
         EndCutJob job = new(edge, [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) };
         EndCutSchedule ends = EndCuts.Schedule(job);
         Assert.True(ends.HasProblem);
-        Assert.Equal(["boards-end-runs-out", "boards-end-saw-angle"], ends.Findings.Select(static finding => finding.Code));
+        Assert.Equal(["boards-end-runs-out", "boards-end-saw-angle", "boards-look-behind"], ends.Findings.Select(static finding => finding.Code));
+        Assert.Equal(("default-saw-reach", 50), (ends.Findings[1].Source!.Id, ends.Findings[1].Values.Single(static value => value.Name == "saw-angle-limit").Value));
         Assert.Equal(-6.7, ends.Findings[0].Values.Single(static value => value.Name == "board-short-point").Value, 1e-6);
         Assert.Contains("50.19° from square", ends.Findings[1].Message, StringComparison.Ordinal);
         Assert.False(EndCuts.Schedule(job with { HiddenWidth = null }).HasProblem);
+    }
+
+    /// <summary>50 mm past the datum half way up, 100 before it at both lines: no straight cut or scribe leaves a board there. A step of the grid before the datum it is a scribe, however deep.</summary>
+    [Theory]
+    [InlineData(-50, true)]
+    [InlineData(0, true)]
+    [InlineData(0.000001, false)]
+    public void An_edge_that_crosses_the_datum_between_lines_is_a_problem(double middle, bool crosses)
+    {
+        foreach (int side in new[] { 1, -1 })
+        {
+            MeasuredEdge edge = EdgeCurve.Through([new(Mm(0), Mm(side * 100)), new(Mm(50), Mm(side * middle)), new(Mm(100), Mm(side * 100)), new(Mm(200), Mm(side * 100))], EdgeFit.Linear);
+            EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(edge, [Mm(0), Mm(100), Mm(200)], Mm(0)));
+            Assert.Equal(side > 0, ends.IsEdgeAtRear);
+            Assert.Equal(crosses, ends.HasProblem);
+            Assert.Contains(ends.Findings, static finding => finding.Code == "boards-end-scribe");
+            if (crosses)
+            {
+                Assert.Equal("boards-end-crosses-datum", ends.Findings[0].Code);
+                Assert.Equal([1, 50, middle], ends.Findings[0].Values.Select(static value => value.Value));
+            }
+        }
+    }
+
+    /// <summary>The least length need not lie where most wood is in the way: on a chord that rises 100 in 100 it lies nearer to the lower line.</summary>
+    [Fact]
+    public void The_least_length_is_looked_for_along_the_whole_course()
+    {
+        MeasuredEdge edge = EdgeCurve.Through([.. Enumerable.Range(0, 11).Select(static i => new MeasuredPoint(Mm(10 * i), Mm(1 + (10 * i) - (3 * i * (10 - i)))))], EdgeFit.Linear);
+        Finding crosses = EndCuts.Schedule(new EndCutJob(edge, [Mm(0), Mm(100)], Mm(0))).Findings[0];
+        Assert.Equal("boards-end-crosses-datum", crosses.Code);
+
+        // 1 + 30 - 63 = -32 at t = 0.3, 1 + 40 - 72 = -31 at 0.4; the wood is greatest at 0.5, where 1 + 50 - 75 = -24.
+        Assert.Equal([1, 30, -32], crosses.Values.Select(static value => value.Value));
     }
 
     /// <summary>What is in doubt about the edge is in doubt about its cuts.</summary>
@@ -187,7 +222,7 @@ public sealed class EndCutTests
     {
         MeasuredEdge rear = EdgeCurve.Through([new(Mm(0), Mm(3400)), new(Mm(400), Mm(3392)), new(Mm(800), Mm(3369))]);
         EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, [Mm(0), Mm(89), Mm(178)], Mm(0)));
-        Assert.Equal(["geometry-edge-curves-differ"], ends.Findings.Select(static finding => finding.Code));
+        Assert.Equal(["geometry-edge-curves-differ", "boards-look-behind"], ends.Findings.Select(static finding => finding.Code));
         Assert.Equal(["scribe-tolerance", "difference-limit"], ends.DefaultsUsed.Select(static used => used.Figure.Name));
     }
 

@@ -15,7 +15,7 @@ public sealed class JointProperties
     public void A_proven_cost_is_that_of_all_choices_tried_and_the_bound_is_never_above_it()
     {
         Random random = new(20261125);
-        int asked = 0, proven = 0, none = 0, uncut = 0, chosen = 0, stretched = 0;
+        int asked = 0, proven = 0, none = 0, uncut = 0, few = 0, chosen = 0, stretched = 0, open = 0;
         for (int i = 0; i < 300; i++)
         {
             JointJob job = JointTrial.Small(random);
@@ -30,28 +30,92 @@ public sealed class JointProperties
                 continue;
             }
 
+            // With less effort the bound comes from other proofs; it holds as well.
+            foreach (int effort in new[] { 1000, 10_000, 60_000 })
+            {
+                JointLayout quick = BoardJoints.Choose(job with { Effort = effort });
+                Assert.True(quick.LeastCost is null || (quick.LeastCost <= best && best <= quick.Cost), $"case {i}, effort {effort}: {quick}, best {best}");
+                Assert.True(best is not null || quick.LeastCost is null, $"case {i}, effort {effort}: {quick}");
+                open += quick.LeastCost is not null && !quick.Proven ? 1 : 0;
+            }
+
             if (layout.LeastCost is not { } least)
             {
-                // Too few boards for this choice: it may still be that another could be cut, but then none was promised.
+                // Too few boards, whatever is chosen.
                 uncut++;
                 Assert.NotEmpty(layout.Cutting.Uncut);
+                Assert.True(best is null, $"case {i}: {layout}, but {best} can be cut");
                 continue;
             }
 
             asked++;
             Assert.NotNull(best);
+            Assert.Empty(layout.Cutting.Uncut);
             Assert.True(least <= best, $"case {i}: bound {least}, best of {choices} choices {best}");
             Assert.True(layout.Cost >= best, $"case {i}: cost {layout.Cost}, best of {choices} choices {best}");
             chosen += choices > 1 ? 1 : 0;
+            few += job.Stock.All(static board => board.Available is not null) ? 1 : 0;
             stretched += layout.Joints > layout.Runs.Sum(static run => run.FewestJoints) ? 1 : 0;
             if (layout.Proven)
             {
                 proven++;
-                Assert.Equal(best, layout.Cost);
+                Assert.True(best == layout.Cost, $"case {i}: {layout}, best of {choices} choices {best}");
             }
         }
 
-        Assert.True(asked > 150 && none > 20 && chosen > 80 && stretched > 3 && proven >= 0.97 * asked && uncut < 60, $"{asked} asked, {chosen} with a choice, {proven} proven, {stretched} with a joint more, {none} without joints, {uncut} without boards.");
+        Assert.True(asked > 150 && none > 20 && chosen > 80 && stretched > 30 && few > 15 && uncut > 10 && open > 15 && proven >= 0.97 * asked, $"{asked} asked, {chosen} with a choice, {few} with few boards, {proven} proven, {stretched} with more joints than the fewest, {none} without joints, {uncut} without boards, {open} open with less effort.");
+    }
+
+    /// <summary>Whatever could be done before can be done still.</summary>
+    [Fact]
+    public void One_more_kind_of_board_never_costs_more()
+    {
+        Random random = new(4267);
+        int compared = 0, saved = 0;
+        for (int i = 0; i < 250; i++)
+        {
+            bool isWall = i % 25 == 0;
+            JointJob job = isWall ? JointTrial.Wall(random) : JointTrial.Small(random);
+            StockBoard more = isWall ? new StockBoard(Mm(random.Next(1500, 4600)), random.Next(600, 2500) / 100m) : new StockBoard(Mm(random.Next(25, 140)), random.Next(3, 16));
+            JointLayout before = BoardJoints.Choose(job);
+            JointLayout after = BoardJoints.Choose(job with { Stock = [.. job.Stock, more] });
+            if (before.LeastCost is null)
+            {
+                continue;
+            }
+
+            compared++;
+            Assert.True(after.LeastCost <= before.Cost, $"case {i}: {before}, and with {more} {after}");
+            Assert.True(after.Cost <= before.Cost, $"case {i}: {before}, and with {more} {after}");
+            saved += after.Cost < before.Cost ? 1 : 0;
+        }
+
+        Assert.True(compared > 120 && saved > 20, $"{compared} compared, {saved} saved by a kind more.");
+    }
+
+    /// <summary>What is not looked at may be cheaper than what is: the bound is below it all the same.</summary>
+    [Fact]
+    public void A_sample_states_no_bound_above_what_was_not_looked_at()
+    {
+        Random random = new(13);
+        int sampled = 0, proven = 0;
+        for (int i = 0; i < 40; i++)
+        {
+            JointJob job = JointTrial.Many(random);
+            JointLayout layout = BoardJoints.Choose(job);
+            Audit(layout);
+            if (!layout.Findings.Any(static finding => finding.Code == "boards-joint-sample") || layout.LeastCost is null)
+            {
+                continue;
+            }
+
+            sampled++;
+            proven += layout.Proven ? 1 : 0;
+            decimal? best = JointTrial.BruteForce(job, out bool _, out int choices);
+            Assert.True(layout.LeastCost <= best && best <= layout.Cost, $"case {i}: {layout}, best of {choices} choices {best}");
+        }
+
+        Assert.True(sampled > 20 && proven > 5, $"{sampled} sampled, {proven} of them proven.");
     }
 
     [Fact]
@@ -86,28 +150,29 @@ public sealed class JointProperties
             }
         }
 
-        Assert.True(good > 8 && proven >= 0.6 * good && worst <= 0.03, $"{good} good, {proven} proven, {both} both ways, worst gap {worst}.");
+        Assert.True(good > 8 && proven >= 0.8 * good && worst <= 0.03, $"{good} good, {proven} proven, {both} both ways, worst gap {worst}.");
     }
 
-    /// <summary>A strip more lets joints be where they were, further apart in number if anything. Only where it lets a run have fewer joints may that rule out what was allowed.</summary>
+    /// <summary>A strip more lets joints be where they were, further apart in number if anything.</summary>
     [Fact]
     public void A_strip_more_never_costs()
     {
         Random random = new(7);
         int compared = 0, saved = 0;
-        for (int i = 0; i < 400; i++)
+        for (int i = 0; i < 200; i++)
         {
             JointJob job = JointTrial.Small(random);
             long place = (random.Next(-20, 130) * 1_000_000L) + 500_000;
             JointLayout before = BoardJoints.Choose(job);
             JointLayout after = BoardJoints.Choose(job with { Strips = [.. job.Strips.Append(Mm(place / 1e6)).OrderBy(static strip => strip.Millimeters)] });
-            if (!before.Proven || !before.Runs.Select(static run => run.FewestJoints).SequenceEqual(after.Runs.Select(static run => run.FewestJoints)))
+            if (before.LeastCost is null)
             {
                 continue;
             }
 
             compared++;
             Assert.True(after.LeastCost <= before.Cost, $"case {i}");
+            Assert.True(!after.Proven || after.Cost <= before.Cost, $"case {i}");
             saved += after.Cost < before.Cost ? 1 : 0;
         }
 

@@ -86,7 +86,7 @@ public sealed class JointTests
         Assert.Equal(wall.Runs[0].Joints[0].Strip, wall.Runs[2].Joints[0].Strip);
         Assert.Equal([1, 3], wall.JointStrips);
         Assert.Equal(["course 1, piece 1", "course 1, piece 2", "course 2, piece 1"], wall.Cutting.Job.Parts.Take(3).Select(static part => part.Name));
-        Assert.Equal(["boards-joint-strip-wide", "stock-no-spare"], wall.Findings.Select(static finding => finding.Code));
+        Assert.Equal(["boards-joint-strip-wide", "boards-look-behind", "stock-no-spare"], wall.Findings.Select(static finding => finding.Code));
         Assert.Equal(["stagger", "shortest-piece", "kerf", "end-trim", "least-offcut"], wall.DefaultsUsed.Select(static used => used.Figure.Name));
         WorkingsCheck.Recompute(wall.Explain());
     }
@@ -122,6 +122,87 @@ public sealed class JointTests
         // At 5 apiece it does not: 15 against 15 with one joint, and fewer joints are better.
         layout = BoardJoints.Choose(job with { Stock = [new StockBoard(Mm(2000), 10), new StockBoard(Mm(1000), 5)] });
         Assert.Equal((1, 15m, true), (layout.Joints, layout.Cost, layout.Proven));
+    }
+
+    /// <summary>
+    /// Eight courses of 3400, strips every 340. Boards of 2438 alone: eleven hold 26,488 mm of 27,200, so twelve, 117.60. With boards of 3658 at 16.90 (3628 can
+    /// be used) every course could be whole, at 135.20. Cheaper than 117.60 is at the least one such and ten of 2438, 114.90: of less cost are 6 and 3, 5 and 3,
+    /// 4 and 4, 3 and 5, 8 and 2, 9 and 1 or 11 and none, which hold no more than 26,548 mm, kerfs counted. In lengths of a strip's distance a course is ten
+    /// and a board of 2438 holds seven: 7 + 3, 5 + 5, 3 + 4 + 3 and 4 + 2 + 4 fill ten boards with seven courses.
+    /// </summary>
+    [Fact]
+    public void Boards_that_need_no_joints_take_no_joints_away()
+    {
+        JointRun[] courses = [.. Enumerable.Range(0, 8).Select(static i => new JointRun(i, Mm(0), Mm(3400)))];
+        JointJob job = new(courses, [.. Enumerable.Range(1, 9).Select(static i => Mm(i * 340))], [new StockBoard(Mm(2438), 9.80m)]);
+        JointLayout one = BoardJoints.Choose(job);
+        Assert.Equal((117.60m, true), (one.Cost, one.Proven));
+        JointLayout two = BoardJoints.Choose(job with { Stock = [.. job.Stock, new StockBoard(Mm(3658), 16.90m)] });
+        Assert.InRange(two.Cost, 114.90m, 117.60m);
+        Assert.True(two.LeastCost <= 114.90m || two.Cost == two.LeastCost);
+
+        // The page's own example: five of 2438 are 49.00; one of 4267 at 25 and two of 2438 hold 9061 mm of 10,800.
+        JointLayout page = BoardJoints.Choose(Good() with { Runs = [.. Good().Runs, new JointRun(3, Mm(0), Mm(3600))], Stock = [.. Good().Stock, new StockBoard(Mm(4267), 25)] });
+        Assert.Equal((49.00m, true), (page.Cost, page.Proven));
+
+        // At 16.33, two of 4267 hold a whole course and a piece of 600 each, and one of 2438 what is left of the third: 42.46. Four of 2438, or one of 4267 and
+        // two of 2438, hold under 10,800 mm.
+        page = BoardJoints.Choose(page.Job with { Stock = [.. Good().Stock, new StockBoard(Mm(4267), 16.33m)] });
+        Assert.Equal((42.46m, 2, true), (page.Cost, page.Joints, page.Proven));
+    }
+
+    /// <summary>
+    /// Two boards of 2000 and two of 1800, of which 1970 and 1770 can be used, for courses of 1811, 1788 and 1854: whole ones need three of 2000. With joints at
+    /// 528, 528 and 528, 1017, 1498 the pieces are 528 + 1283, 528 + 1260 and 528 + 489 + 481 + 356, of 5453 mm: one of 2000 and two of 1800, 29.58, hold 5510.
+    /// </summary>
+    [Fact]
+    public void Where_boards_are_few_joints_are_found_that_they_suffice_for()
+    {
+        JointJob job = new([new JointRun(1, Mm(0), Mm(1811)), new JointRun(2, Mm(0), Mm(1788)), new JointRun(3, Mm(0), Mm(1854))], [Mm(528), Mm(1017), Mm(1498)],
+            [new StockBoard(Mm(2000), 12.48m) { Available = 2 }, new StockBoard(Mm(1800), 8.55m) { Available = 2 }])
+        { Stagger = 0, ShortestPiece = Mm(300) };
+        JointLayout layout = BoardJoints.Choose(job);
+        Assert.False(layout.HasProblem);
+        Assert.Equal((29.58m, true), (layout.Cost, layout.Proven));
+        Assert.Equal(29.58m, JointTrial.BruteForce(job, out bool _, out int _));
+    }
+
+    /// <summary>A strip half a millimetre from the end makes no piece: no board cuts one under 1 mm.</summary>
+    [Fact]
+    public void A_strip_at_the_very_end_of_a_run_makes_no_piece()
+    {
+        JointJob job = new([new JointRun(1, Mm(0), Mm(2408.4))], [Mm(0.5)], [new StockBoard(Mm(2438), 9.80m)]);
+        Assert.Empty(BoardJoints.Check(job));
+        JointLayout layout = BoardJoints.Choose(job);
+        Assert.Contains("1 mm to 2408 mm", Assert.Single(layout.Findings, static finding => finding.Code == "boards-joint-none").Message, StringComparison.Ordinal);
+        Assert.Empty(layout.Runs[0].Joints);
+
+        // A millimetre is one.
+        layout = BoardJoints.Choose(job with { Strips = [Mm(1)] });
+        Assert.Equal([1, 2407.4], layout.Runs[0].Pieces.Select(static piece => piece.Millimeters));
+        Assert.Equal(["boards-joint-none", "boards-joint-piece-short"], layout.Findings.Where(static finding => finding.Severity > Severity.Note).Select(static finding => finding.Code));
+    }
+
+    /// <summary>20 m from boards of 1829 take eleven joints at the least (1799 can be used); strips every 400 mm are in reach of each other.</summary>
+    [Fact]
+    public void Why_a_run_cannot_be_jointed_is_told_apart()
+    {
+        JointJob job = new([new JointRun(1, Mm(0), Mm(20_000))], [.. Enumerable.Range(1, 49).Select(static i => Mm(i * 400))], [new StockBoard(Mm(1829), 7.40m)]);
+        Assert.Contains("more than 9 joints", None(job), StringComparison.Ordinal);
+        Assert.DoesNotContain("no strips", None(job), StringComparison.Ordinal);
+        Assert.False(BoardJoints.Choose(job with { Stock = [new StockBoard(BoardJoints.Choose(job).BoardToBuy!.Value, 9)] }).HasProblem);
+
+        // A gap between strips as well: more joints would not help.
+        Assert.Contains("no strips", None(job with { Strips = [.. job.Strips.Where(static strip => strip.Millimeters is < 4100 or > 5900)] }), StringComparison.Ordinal);
+
+        // None to be had of any kind, or not a whole pack: strips are not to blame.
+        foreach (StockBoard board in new[] { new StockBoard(Mm(2438), 9.80m) { Available = 0 }, new StockBoard(Mm(2438), 9.80m) { Available = 3, Pack = 4 } })
+        {
+            Assert.Contains("no board is to be had", None(Good() with { Stock = [board] }), StringComparison.Ordinal);
+            Assert.DoesNotContain("strips in reach", None(Good() with { Stock = [board] }), StringComparison.Ordinal);
+        }
+
+        static string None(JointJob job) => Assert.Single(BoardJoints.Choose(job).Findings, static finding => finding.Code == "boards-joint-none").Message;
     }
 
     /// <summary>Both courses have the one joint at 1500. A stagger of 2 needs another strip; boards of 3000 need no joint, 3030 with two trims.</summary>

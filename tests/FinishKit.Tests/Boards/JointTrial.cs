@@ -14,7 +14,7 @@ internal static class JointTrial
     /// <summary>A few courses over a few strips, on whole millimetres so small that cutting is a puzzle; some with an opening, two kinds of boards, few boards or offcuts.</summary>
     internal static JointJob Small(Random random)
     {
-        int courses = random.Next(1, 5), length = random.Next(60, 131), at = random.Next(-20, 21);
+        int courses = random.Next(1, 4), length = random.Next(60, 131), at = random.Next(-20, 21);
         List<JointRun> runs = [];
         for (int c = 0; c < courses; c++)
         {
@@ -33,15 +33,17 @@ internal static class JointTrial
         }
 
         List<Length> strips = [];
-        for (int place = at + random.Next(1, 12); place < at + length + 5; place += random.Next(7, 24))
+        for (int place = at + random.Next(1, 18); place < at + length + 5; place += random.Next(14, 34))
         {
             strips.Add(Mm(place));
         }
 
-        List<StockBoard> stock = [new StockBoard(Mm(random.Next(40, 75)), random.Next(3, 12))];
+        // Boards enough of a kind, or of all kinds a few, so that some jobs cannot be cut at all and others in a few ways only.
+        bool areFew = random.Next(4) == 0;
+        List<StockBoard> stock = [new StockBoard(Mm(random.Next(40, 75)), random.Next(3, 12)) { Available = areFew ? random.Next(1, 6) : null }];
         if (random.Next(2) == 0)
         {
-            stock.Add(new StockBoard(Mm(random.Next(30, 90)), random.Next(3, 12)) { Available = random.Next(3) == 0 ? random.Next(0, 4) : null, Pack = random.Next(4) == 0 ? 2 : 1 });
+            stock.Add(new StockBoard(Mm(random.Next(30, 140)), random.Next(3, 16)) { Available = areFew || random.Next(3) == 0 ? random.Next(0, 4) : null, Pack = random.Next(4) == 0 ? 2 : 1 });
         }
 
         return new JointJob(runs, strips, stock)
@@ -53,6 +55,36 @@ internal static class JointTrial
             EndTrim = Mm(random.Next(0, 3)),
             LeastOffcut = Mm(10),
             Effort = 2_000_000,
+        };
+    }
+
+    /// <summary>One course that can be divided in thousands of ways, beside it perhaps a short one: more ways than are looked at, not more than an oracle can try.</summary>
+    internal static JointJob Many(Random random)
+    {
+        int count = random.Next(12, 14);
+        List<Length> strips = [];
+        int place = 0;
+        for (int i = 0; i < count; i++)
+        {
+            strips.Add(Mm(place += random.Next(5, 10)));
+        }
+
+        int end = place + random.Next(5, 10);
+        List<JointRun> runs = [new JointRun(1, Mm(0), Mm(end))];
+        if (random.Next(2) == 0)
+        {
+            runs.Add(new JointRun(2, Mm(0), Mm(random.Next(15, 22))));
+        }
+
+        List<StockBoard> stock = [new StockBoard(Mm(random.Next(25, 60)), random.Next(3, 12)), new StockBoard(Mm(random.Next(10, 40)), random.Next(2, 9))];
+        return new JointJob(runs, strips, stock)
+        {
+            Stagger = random.Next(0, 3),
+            ShortestPiece = Mm(random.Next(3, 6)),
+            Kerf = Mm(random.Next(0, 3)),
+            EndTrim = Mm(0),
+            LeastOffcut = Mm(10),
+            Effort = 400_000,
         };
     }
 
@@ -85,10 +117,14 @@ internal static class JointTrial
         return new JointJob(runs, strips, stock);
     }
 
-    /// <summary>The least cost over all choices; null where some pieces cannot be cut whatever is chosen; <paramref name="isAllowed"/> is false where no choice keeps the rules.</summary>
+    /// <summary>
+    /// The least cost over all choices that the job allows, by its own words alone; null where some pieces cannot be cut whatever is chosen;
+    /// <paramref name="isAllowed"/> is false where no choice keeps the rules.
+    /// </summary>
     internal static decimal? BruteForce(JointJob job, out bool isAllowed, out int choices)
     {
-        long trim = Nm(job.EndTrim!.Value), kerf = Nm(job.Kerf!.Value), shortest = Nm(job.ShortestPiece!.Value);
+        long trim = Nm(job.EndTrim ?? Mm(15)), kerf = Nm(job.Kerf ?? Mm(2.8)), shortest = Nm(job.ShortestPiece ?? Mm(600));
+        int stagger = job.Stagger ?? 2;
         List<Kind> kinds = [.. job.Stock.Select(board => new Kind(Nm(board.Length) - (2 * trim), board.Price, board.Pack, (board.Available ?? 100_000) / board.Pack * board.Pack))];
         kinds.AddRange((job.Offcuts ?? []).Select(static offcut => new Kind(Nm(offcut.Length), 0, 1, offcut.Count)));
         kinds.RemoveAll(static kind => kind.Available == 0);
@@ -99,19 +135,13 @@ internal static class JointTrial
             return null;
         }
 
-        // As docs/assumptions.md says: of the kinds with one for every run the longest; else of those of which there are most the longest.
         long longest = kinds.Max(static kind => kind.Usable);
         int runCount = job.Runs.Count;
-        int most = kinds.Max(kind => Math.Min(runCount, kind.Available));
-        long plenty = kinds.Where(kind => Math.Min(runCount, kind.Available) == most).Max(static kind => kind.Usable);
         long[] strips = [.. job.Strips.Select(Nm)];
-        List<List<int[]>> ways = [.. job.Runs.Select(run => WaysOf(run, strips, longest, plenty, shortest))];
-        if (ways.Any(static way => way.Count == 0))
-        {
-            return null;
-        }
+        List<List<int[]>> ways = [.. job.Runs.Select(run => WaysOf(run, strips, longest, shortest))];
 
-        Dictionary<string, decimal?> known = new(StringComparer.Ordinal);
+        // Every set of pieces once: what was not cheaper then is not cheaper now.
+        HashSet<string> known = new(StringComparer.Ordinal);
         decimal? best = null;
         int[][] chosen = new int[runCount][];
         int tried = 0;
@@ -126,22 +156,20 @@ internal static class JointTrial
             {
                 tried++;
                 long[] pieces = [.. Enumerable.Range(0, runCount).SelectMany(i => Pieces(job.Runs[i], chosen[i], strips)).OrderDescending()];
-                string key = string.Join(' ', pieces);
-                if (!known.TryGetValue(key, out decimal? cost))
+                if (known.Add(string.Join(' ', pieces)))
                 {
-                    known[key] = cost = Cheapest(pieces, kinds, kerf);
+                    best = Cheaper(pieces, kinds, kerf, best);
                 }
 
-                best = best is null || cost < best ? cost ?? best : best;
                 return;
             }
 
             foreach (int[] way in ways[run])
             {
                 bool isFar = true;
-                for (int other = 0; other < run; other++)
+                for (int other = 0; other < run && isFar; other++)
                 {
-                    isFar &= Math.Abs(job.Runs[other].Course - job.Runs[run].Course) != 1 || way.All(one => chosen[other].All(two => Math.Abs(one - two) >= job.Stagger));
+                    isFar = Math.Abs(job.Runs[other].Course - job.Runs[run].Course) != 1 || way.All(one => chosen[other].All(two => Math.Abs(one - two) >= stagger));
                 }
 
                 if (isFar)
@@ -165,53 +193,44 @@ internal static class JointTrial
         yield return Nm(run.End) - from;
     }
 
-    private static List<int[]> WaysOf(JointRun run, long[] strips, long longest, long plenty, long shortest)
+    /// <summary>Whole where a board is that long; or up to nine joints on strips within the run, no piece shorter than the shortest nor longer than the longest board.</summary>
+    private static List<int[]> WaysOf(JointRun run, long[] strips, long longest, long shortest)
     {
-        long length = Nm(run.End) - Nm(run.Start);
-        if (length <= plenty)
-        {
-            return [[]];
-        }
-
         List<int[]> all = [];
-        int fewestOfPlenty = int.MaxValue;
         for (int set = 0; set < 1 << strips.Length; set++)
         {
             int[] joints = [.. Enumerable.Range(0, strips.Length).Where(i => (set >> i & 1) != 0)];
             long[] pieces = [.. Pieces(run, joints, strips)];
-            bool isWhole = joints.Length == 0 && length <= longest;
-            if (joints.Length <= 9 && pieces.All(static piece => piece > 0) && (isWhole || pieces.All(piece => piece >= shortest && piece <= longest)))
+            if (joints.Length <= 9 && pieces.All(piece => piece > 0 && piece <= longest) && (joints.Length == 0 || pieces.All(piece => piece >= shortest)))
             {
                 all.Add(joints);
-                fewestOfPlenty = pieces.All(piece => piece <= plenty) ? Math.Min(fewestOfPlenty, joints.Length) : fewestOfPlenty;
             }
         }
 
-        if (all.Count == 0)
-        {
-            return all;
-        }
-
-        int fewest = all.Min(static joints => joints.Length);
-        int most = 1 + (fewestOfPlenty == int.MaxValue ? fewest : fewestOfPlenty);
-        return [.. all.Where(joints => joints.Length <= most)];
+        return all;
     }
 
-    /// <summary>Piece by piece, the longest first: into every board begun that differs, or a new one of each kind.</summary>
-    private static decimal? Cheapest(long[] pieces, List<Kind> kinds, long kerf)
+    /// <summary>
+    /// The least cost where it is less than what is known already. Piece by piece, the longest first: into every board begun that differs, or a
+    /// new one of each kind. Given up where what lies before must cost as much as is known: no board gives length for less than its price by its length.
+    /// </summary>
+    private static decimal? Cheaper(long[] pieces, List<Kind> kinds, long kerf, decimal? best)
     {
-        decimal? best = null;
         List<(int Kind, long Room)> boards = [];
         int[] used = new int[kinds.Count];
-        Lay(0);
+        decimal rate = kinds.Where(static kind => kind.Price > 0).Min(kind => kind.Price / (kind.Pack * (kind.Usable + kerf)));
+        Lay(0, pieces.Sum(piece => piece + kerf));
         return best;
 
         decimal Cost() => Enumerable.Range(0, used.Length).Sum(i => kinds[i].Price * ((used[i] + kinds[i].Pack - 1) / kinds[i].Pack));
 
-        void Lay(int piece)
+        // A board begun has room for a piece where the piece, without the kerf after it, is no longer.
+        void Lay(int piece, long toCome)
         {
             decimal cost = Cost();
-            if (cost >= best)
+            long unused = Enumerable.Range(0, used.Length).Sum(i => ((kinds[i].Price == 0 ? kinds[i].Available : (used[i] + kinds[i].Pack - 1) / kinds[i].Pack * kinds[i].Pack) - used[i]) * (kinds[i].Usable + kerf));
+            long free = boards.Sum(board => Math.Max(0, board.Room + kerf)) + unused;
+            if (cost >= best || cost + (Math.Max(0, toCome - free) * rate) >= best)
             {
                 return;
             }
@@ -229,7 +248,7 @@ internal static class JointTrial
                 if (room >= pieces[piece] && tried.Add((kind, room)))
                 {
                     boards[i] = (kind, room - pieces[piece] - kerf);
-                    Lay(piece + 1);
+                    Lay(piece + 1, toCome - pieces[piece] - kerf);
                     boards[i] = (kind, room);
                 }
             }
@@ -240,7 +259,7 @@ internal static class JointTrial
                 {
                     used[kind]++;
                     boards.Add((kind, kinds[kind].Usable - pieces[piece] - kerf));
-                    Lay(piece + 1);
+                    Lay(piece + 1, toCome - pieces[piece] - kerf);
                     boards.RemoveAt(boards.Count - 1);
                     used[kind]--;
                 }

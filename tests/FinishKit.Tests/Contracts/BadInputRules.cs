@@ -167,7 +167,8 @@ internal static class BadInputRules
         Taken("new CourseFace(*", "*", "*", "stored unchecked: the calculator checks it"),
         // Moisture
         Taken("EquilibriumMoisture.*", "temperature", "-1", "a degree of frost"),
-        Taken("EquilibriumMoisture.*", "relativeHumidity|moistureContent", "0", "dry air, ovendry wood"),
+        Taken("EquilibriumMoisture.*", "relativeHumidity", "default", "dry air"),
+        Taken("EquilibriumMoisture.*", "moistureContent", "0", "ovendry wood"),
 
         // Shape of the shell
         Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),
@@ -193,6 +194,62 @@ internal static class BadInputRules
         Taken("SheetNesting.Nest(*", "job", "Stock [0] Available 0|Parts 1001 items|Effort 10^9", "none of a kind to be had; many parts and a long search are allowed"),
         Taken("RollCutting.Cut(*", "job", "Parts [0] Name empty|Selvedge default|Between default|Effort 10^9", "a name without words; all of the width is cloth; shears take nothing; a long search is allowed"),
         Taken("new EndCutJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        // Movement
+        Taken("DimensionalChange.FromShrinkage(*", "shrinkage|takenAt", "0", "wood that does not move; the ovendry size"),
+        Taken("DimensionalChangeCoefficient.Supplied(*", "coefficient", "0", "wood that does not move"),
+        Taken("BoardMovement.OfWidth(*|BoardMovement.AlongTheGrain(*", "fromMoisture|toMoisture", "0", "ovendry wood"),
+        Taken("BoardMovement.AlongTheGrain(*", "warming", "0|-1", "no warmer, and cooler"),
+        Taken("BoardMovement.OverSeason(*", "job", "FittingMoisture 0|DriestMoisture 0|LeastGap default|EndGap default|LeastCovered default", "zero is in the range"),
+        Taken("new BoardMovementJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Wrapped panels
+        Taken("PanelWrap.*", "job|build", "*FoamThickness default|*SqueezedFoam default|*EdgeGap default|*Joint default", "no foam, foam squeezed to nothing, panels that touch"),
+        Taken("PanelWrap.Plan(*", "job", "Windows empty|Windows [0] CornerRadius default", "no window; one with square corners"),
+        Found("PanelWrap.Plan(*", "job", "Windows [0] Opening FromU default|Windows [0] Opening FromV default", "panels-wrap-window-not-inside"),
+        Taken("new WrapBuild(*|new PanelWindow(*|new WrapJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PatternMatch.Lay(*", "job", "RepeatA* default|CentredOnPanel 0", "nothing to match that way; the first panel"),
+        Taken("PanelAdhesive.Needed(*", "bonded", "default", "a bond of nothing"),
+        Taken("PanelStaples.SetOut(*", "job", "PlyThickness deviations of default|UnderCrown default|Margin default|LeastBite default", "ply as it is; nothing under the crown; zero is in the range"),
+        Taken("WrapComparison.Compare(*", "choice", "*Area default|*Price 0|*Extras 0|*Hours default", "what costs nothing and takes no time"),
+        Taken("new PatternJob(*|new StapleJob(*|new WrapChoice(*", "*", "*", "stored unchecked: the calculator checks it"),
+
+        // Fixings into thin metal
+        Taken("new MetalScrewJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("MetalScrew.Choose(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
+        Found("MetalScrew.Choose(*", "job", "Behind Distance default", "fastening-metal-none-fits"),
+        Taken("new RivetNutJob(*|new PanelRow(*|new PanelFixingJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PanelFixingJob.From(*", "hold", "*", "stored unchecked: the calculator checks it"),
+        Taken("new PanelJointLine(*|new PanelWall(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("PanelSplit.Split(*", "wall", "Openings empty|Ribs empty|Rails empty|Openings [0] FromU default|Openings [0] FromV default", "none of them; an opening that reaches the edge"),
+        Taken("PanelSplit.Split(*", "wall", "Ribs [0] default|Rails [0] default|Ribs [0] Position default|Rails [0] Position default|Ribs [0] MetalWidth default|Rails [0] MetalWidth default", "metal at the edge, and too narrow for a joint"),
+        Taken("PanelSplit.Split(*", "wall", "Reveal default|Landing default|CornerDistance default|LeastPanel default", "zero is in the range"),
+        Taken("new RivetNutSize(*", "name", "empty|100,000 brackets", "a name is the caller's"),
+        Taken("new RivetNutSize(*", "leastGrip", "default", "no least"),
+        Taken("RivetNut.Fit(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
+        Taken("RivetNut.Fit(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
+        Found("RivetNut.Fit(*", "job", "Behind Distance default", "fastening-rivet-none-fits"),
+        Taken("RivetNut.Fit(*", "job", "ThreadFrom default|Paint default|MatingSheet default|Flange default|UnsetDepth default|SetDepth default|LengthTolerance default|RequiredClearance default|NutHold default", "zero is in the range"),
+        Taken("PanelFixings.Place(*", "job", "Rows [0] default|Rows [0] Position default|Rows [0] Pull default|Rows [0] Pull -1|HungMass default|EdgeDistance default", "a row at the edge, one that bears, nothing hung, fixings at the very edge"),
+        Taken("MetalScrew.Choose(*", "job", "SetDepth default|ThreadsBeyond 0|Point default|RequiredClearance default|HeadHold default", "zero is in the range"),
+        // Bowed both ways
+        Taken("new BowedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("DoubleCurvature.Judge(*", "panel", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
+        Found("DoubleCurvature.Judge(*", "panel", "Around -1|Along -1", "panels-double-curvature"),
+        // Layers over a form
+        Taken("new LaminatedBend(*|new LayersOrSheet(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("LaminatedBend.Of(*", "layer|radius", "*", "stored unchecked: the calculator checks it"),
+        Taken("Lamination.*", "bend|choice", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
+        Found("Lamination.Compare(*", "choice", "WallRadius -1", "panels-layers-neither"),
+        Taken("Lamination.Compare(*", "choice", "Rows [0] default", "a row at the edge"),
+        // Kerfs
+        Taken("new KerfedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("KerfBend.Plan(*", "panel", "DepthError default", "a stop that holds exactly"),
+        Taken("KerfBend.Plan(*", "panel", "WebSheet Thickness *|WebSheet PublishedRadius *|WebSheet Name *", "the web has its own thickness; a name is for messages"),
+        // Plywood by its plies
+        Taken("new Veneer(*|new PlyLayUp(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("LayeredPly.InBending(*", "layUp", "CrossRatio 0", "plies across count nothing"),
+        Taken("LayUpBending.ToSheet(*", "name", "empty|100,000 brackets", "a name is the caller's"),
     ];
 
     /// <summary>Taken, and harmless when read.</summary>

@@ -27,6 +27,12 @@ public sealed class BadInputTable
         ["CircleFit.Through(IReadOnlyList<MeasuredPoint> points)"] = "CircleFit.Check(IReadOnlyList<MeasuredPoint> points)",
         ["BentStrip.Judge(BentStripCase strip)"] = "BentStrip.Check(BentStripCase strip)",
 
+        // Fixings into thin metal
+        ["MetalScrew.Choose(MetalScrewJob job)"] = "MetalScrew.Check(MetalScrewJob job)",
+        ["RivetNut.Fit(RivetNutJob job)"] = "RivetNut.Check(RivetNutJob job)",
+        ["PanelFixings.Place(PanelFixingJob job)"] = "PanelFixings.Check(PanelFixingJob job)",
+        ["PanelSplit.Split(PanelWall wall)"] = "PanelSplit.Check(PanelWall wall)",
+
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",
         ["StripSpacing.Space(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)"] = "StripSpacing.Check(Length runLength, IReadOnlyList<Length> fixedPositions, Length largestBay, IReadOnlyList<RibLine> ribs)",
@@ -35,6 +41,7 @@ public sealed class BadInputTable
         ["FurringLayout.LayOut(FurringFace face)"] = "FurringLayout.Check(FurringFace face)",
         ["BoardJoints.Choose(JointJob job, IProgress<Double> progress, CancellationToken cancellation)"] = "BoardJoints.Check(JointJob job)",
         ["CourseLayout.LayOut(CourseFace face)"] = "CourseLayout.Check(CourseFace face)",
+        ["CourseBreaks.Judge(Length boardWidth, Angle leanChange, Angle? limit)"] = "CourseBreaks.Check(Length boardWidth, Angle leanChange, Angle? limit)",
 
         // Shape of the shell
         ["ProfileBreaks.Find(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)"] = "ProfileBreaks.Check(IReadOnlyList<MeasuredPoint> stations, Area? penalty, Int32? bands)",

@@ -23,6 +23,7 @@ public sealed partial class DocumentationTests
         [typeof(Mass)] = "[mass]",
         [typeof(Force)] = "[force]",
         [typeof(Temperature)] = "[temperature]",
+        [typeof(RelativeHumidity)] = "[relative humidity]",
         [typeof(Pressure)] = "[pressure]",
         [typeof(Area)] = "[area]",
         [typeof(Density)] = "[density]",

@@ -122,6 +122,11 @@ internal static class Samples
         {
             yield return sample;
         }
+
+        foreach ((string Name, object Result) sample in FixingSamples.Results())
+        {
+            yield return sample;
+        }
     }
 
     private static IEnumerable<(string Name, object Result)> Bent()
@@ -262,7 +267,8 @@ internal static class Samples
         yield return ("a board over a ridge", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(-3.25), Angle.FromDegrees(3.5)));
         yield return ("a break that ends a course", CourseBreaks.Judge(Mm(89.5), Angle.FromDegrees(9.5)));
         yield return ("no break", default(CourseBreak));
-        yield return ("air and wood", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(20.5), 50.5));
+        yield return ("air and wood", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(20.5), UnitsNet.RelativeHumidity.FromPercent(50.5)));
+        yield return ("hot air", EquilibriumMoisture.InAir(UnitsNet.Temperature.FromDegreesCelsius(59.5), UnitsNet.RelativeHumidity.FromPercent(12.5)));
         yield return ("dry air", default(MoistureBalance));
         CourseFace boarded = new(Mm(3400.5), Mm(994), BoardCover.SquareEdged(Mm(89.5), Mm(0.5)))
         {
@@ -299,7 +305,113 @@ internal static class Samples
         }
 
         yield return ("a cut that runs out", EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(120.5)), new(Mm(100), Mm(0.5))), [Mm(0), Mm(99.5)], Mm(0)) { HiddenWidth = Mm(6.5) }));
+        yield return ("an edge over the datum", EndCuts.Schedule(new EndCutJob(EdgeCurve.Through([new(Mm(0), Mm(100.5)), new(Mm(50), Mm(-50.25)), new(Mm(100), Mm(100))], EdgeFit.Linear), [Mm(0), Mm(99.5)], Mm(0))));
+        yield return ("courses beside bare strips", CourseLayout.LayOut(boarded with { Openings = [], Breaks = [new(Mm(0.25), UnitsNet.Angle.FromDegrees(9.5)), new(Mm(642.5), UnitsNet.Angle.FromDegrees(-9.5))] }));
+        yield return ("a bowed wall", ProfileBreaks.Find([new(Mm(0), Mm(0)), new(Mm(100), Mm(6)), new(Mm(200.5), Mm(8.25)), new(Mm(300), Mm(6)), new(Mm(400), Mm(0))]));
+        yield return ("a steep rail", Flattening.Line([new(Mm(0), Mm(0)), new(Mm(500), Mm(112.5)), new(Mm(1000), Mm(200.5))]));
+        yield return ("boards on hand", BoardCutting.Cut(cut with { Stock = [new StockBoard(Mm(2438), 0m) { Available = 1234 }] }));
+        foreach ((string Name, object Result) sample in PanelsByHand())
+        {
+            yield return sample;
+        }
+
         yield return ("cuts to scribe", EndCuts.Schedule(new EndCutJob(edges[0], [Mm(0), Mm(300.5), Mm(994)], Mm(0)) { ScribeTolerance = Mm(0.25) }));
+        // Movement
+        DimensionalChangeCoefficient[] woods =
+        [
+            DimensionalChange.OfWood(WoodSpecies.Named("Engelmann spruce")),
+            DimensionalChange.OfWood(WoodSpecies.Named("white ash"), WoodGrain.Radial),
+            DimensionalChange.OfWood(new WoodSpecies("a species", true, new SpecificGravityAt12(0.5)) { TangentialShrinkage = 7.5 }, WoodGrain.Tangential),
+            DimensionalChange.FromShrinkage(7.75),
+            DimensionalChange.FromShrinkage(5.5, 22.5, 12.5),
+            DimensionalChangeCoefficient.Supplied(0.00345),
+        ];
+        yield return ("no coefficient", default(DimensionalChangeCoefficient));
+        yield return ("no width", default(WidthChange));
+        yield return ("no length", default(LengthMovement));
+        yield return ("a long hot summer", BoardMovement.AlongTheGrain(Mm(3400.5), 79.5, 9.5, 6.25));
+        yield return ("a long wet winter", BoardMovement.AlongTheGrain(Mm(12345.5), -45.5, 6.5, 16.25));
+        foreach (DimensionalChangeCoefficient moving in woods)
+        {
+            BoardMovementJob wall = new(BoardCover.TongueAndGroove(Mm(97.5), Mm(8.5), Mm(0.5)), moving) { Boards = 12 };
+            yield return ($"coefficient {moving}", moving);
+            yield return ($"width {moving}", BoardMovement.OfWidth(Mm(1234.5), moving, 9.5, 16.25));
+            yield return ($"drying width {moving}", BoardMovement.OfWidth(Mm(1234.5), moving, 12.5, 8.25));
+            yield return ($"season {moving}", BoardMovement.OverSeason(wall));
+            yield return ($"square-edged season {moving}", BoardMovement.OverSeason(wall with { Board = BoardCover.SquareEdged(Mm(89.5), Mm(2.5)), EndGap = Mm(2.5), LeastGap = Mm(0.75) }));
+            yield return ($"season of wet boards {moving}", BoardMovement.OverSeason(wall with { FittingMoisture = 18.5, DriestMoisture = 4.5, WettestMoisture = 14.25, LeastCovered = Mm(7.5) }));
+            yield return ($"season of short tongues {moving}", BoardMovement.OverSeason(wall with { Board = BoardCover.Shiplap(Mm(297.5), Mm(2.5), Mm(1.5)), FittingMoisture = 14.5 }));
+            yield return ($"season of dry boards {moving}", BoardMovement.OverSeason(wall with { FittingMoisture = 5.5 }));
+        }
+
+        // Wrapped panels
+        WrapBuild wrapped = new(Mm(6.5), Mm(0.95)) { Nap = NapDirection.TowardRear, Stretch = ClothStretch.None };
+        WrapJob row = new(Mm(2406.5), Mm(600.25), wrapped) { Panels = 3, Windows = [new PanelWindow(new FaceOpening(Mm(100), Mm(500.5), Mm(200), Mm(400))) { CornerRadius = Mm(70.5) }, new PanelWindow(new FaceOpening(Mm(900), Mm(1012.5), Mm(200), Mm(260)))] };
+        yield return ("wrapped panels", PanelWrap.Plan(row));
+        yield return ("foam round and raw edges", PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) { Front = EdgeWrap.FoamRound, Rear = EdgeWrap.Unwrapped, AtJoints = EdgeWrap.Unwrapped, AtWindows = EdgeWrap.FoamRound } }));
+        yield return ("foam-backed cloth, windows astray", PanelWrap.Plan(row with { Build = wrapped with { IsFoamBacked = true, FoamThickness = Mm(5.5) }, Windows = [new PanelWindow(new FaceOpening(Mm(700), Mm(900.5), Mm(200), Mm(400))), new PanelWindow(new FaceOpening(Mm(100), Mm(112.5), Mm(200), Mm(400)))] }));
+        yield return ("raw windows", PanelWrap.Plan(row with { Build = wrapped with { AtWindows = EdgeWrap.Unwrapped, FoamThickness = Mm(0) } }));
+        yield return ("from plies", PanelWrap.FromPly([Mm(600.5), Mm(40.25)], Mm(400), wrapped));
+        yield return ("a pattern", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row), Mm(320.5), Mm(1234.5)) { CentredOnPanel = 1, RollWidth = Mm(1370) }));
+        yield return ("a pattern on a narrow roll", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) }), Mm(0), Mm(64.25)) { RollWidth = Mm(700.5) }));
+        yield return ("adhesive", PanelAdhesive.Needed(UnitsNet.Area.FromSquareMeters(1234.5 / 10), surfaces: 1));
+        yield return ("no adhesive", default(AdhesiveNeed));
+        StapleJob stapled = new([Mm(1234.5), Mm(595.25)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.45)), Mm(5.5));
+        yield return ("staples", PanelStaples.SetOut(stapled));
+        yield return ("long staples", PanelStaples.SetOut(stapled with { Leg = Mm(8.5), UnderCrown = Mm(0.95) }));
+        yield return ("short staples", PanelStaples.SetOut(stapled with { Leg = Mm(3.5) }));
+        yield return ("staples in thin ply", PanelStaples.SetOut(stapled with { PlyThickness = Mm(4.5), Leg = Mm(3.5) }));
+        WrapChoice backed = new(UnitsNet.Area.FromSquareMeters(8.5), 1234.5m, UnitsNet.Area.FromSquareMeters(8.5), 1018.25m, UnitsNet.Area.FromSquareMeters(7.5), 60.5m) { Panels = 9 };
+        yield return ("two ways of wrapping", WrapComparison.Compare(backed));
+        yield return ("one way at every rate", WrapComparison.Compare(backed with { BackedHours = System.TimeSpan.FromHours(12.5), BackedPrice = 5000.5m, SeparateHours = System.TimeSpan.FromHours(1.5) }));
+        yield return ("equal materials", WrapComparison.Compare(backed with { BackedPrice = 0m, ClothPrice = 0m, FoamPrice = 0m, SeparateHours = System.TimeSpan.FromHours(1.5) }));
+        yield return ("nothing against nothing", default(WrapVerdict));
+    }
+
+    /// <summary>Plywood by its plies.</summary>
+    private static IEnumerable<(string Name, object Result)> PanelsByHand()
+    {
+        PlyLayUp birch = PlyLayUp.Birch(Mm(6.4), 5);
+        yield return ("birch by its plies", LayeredPly.InBending(birch));
+        yield return ("plies that count across", LayeredPly.InBending(birch with { CrossRatio = 0.035, StrengthBasis = PlywoodStrengthBasis.AllowableDesign }));
+        yield return ("plies out of balance", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Across), new Veneer(Mm(2.5), PlyDirection.Along)], CrossRatio = 0.035, CrossStrength = Pressure.FromMegapascals(4.5) }));
+        BentSheet three = new(Mm(3.2), Pressure.FromMegapascals(12_000.5), Pressure.FromMegapascals(60.5)), six = BentSheet.Of(SheetGoods.Birch6, BendGrain.AroundTheCurve);
+        foreach (LaminatedBend bend in new[]
+        {
+            LaminatedBend.Of(three, 4, Mm(800.5)),
+            LaminatedBend.Of(three, 1, Mm(800.5)),
+            LaminatedBend.Of(six, 3, Mm(1500.5)),
+            LaminatedBend.Of(six with { Factor = 1.25, PublishedRadius = Mm(1524.5) }, 2, Mm(900)) with { StretchRatio = 0.75 },
+            new LaminatedBend([three, six, three with { StrengthBasis = PlywoodStrengthBasis.AllowableDesign }], Mm(5.5)) { StretchRatio = 0.85 },
+        })
+        {
+            yield return ($"to a radius: {bend}", Lamination.ToRadius(bend));
+            yield return ($"on a form: {bend}", Lamination.OnForm(bend));
+        }
+
+        foreach (Length? wall in new Length?[] { null, Mm(3818.5), Mm(-3000.5), Mm(900.5), Mm(14_000) })
+        {
+            LayersOrSheet choice = new(six, 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), wall);
+            yield return ($"compared: {choice}", Lamination.Compare(choice));
+            yield return ($"compared over rows: {choice}", Lamination.Compare(choice with { Rows = BentSheet.EqualRows(Mm(1516.5), 3), Density = Density.FromKilogramsPerCubicMeter(680.5), StretchRatio = 0.75 }));
+            yield return ($"compared over two rows: {choice}", Lamination.Compare(choice with { Rows = BentSheet.EqualRows(Mm(1516.5), 2), Layer = six with { Thickness = Mm(20.5), Factor = 1.25 } }));
+        }
+
+        foreach (BentSheet sheet in new[] { three, six })
+        {
+            yield return ($"bowl of {sheet}", DoubleCurvature.Judge(new BowedPanel(sheet, Mm(2216.5), Mm(57_800), Mm(352.5), Mm(3400))));
+            yield return ($"tight bowl of {sheet}", DoubleCurvature.Judge(new BowedPanel(sheet, Mm(-1216.5), Mm(-2800), Mm(1352.5), Mm(600.5))));
+            yield return ($"saddle of {sheet}", DoubleCurvature.Judge(new BowedPanel(sheet, Mm(1216.5), Mm(-2800), Mm(1352.5), Mm(600.5))));
+        }
+
+        KerfedPanel corner = new(Mm(300.5), Angle.FromDegrees(90.5), Mm(18), Mm(3), Mm(3.2));
+        yield return ("kerfs", KerfBend.Plan(corner));
+        yield return ("kerfs with a web that strains", KerfBend.Plan(corner with { Thickness = TolerancedLength.PlusMinus(Mm(18), Mm(0.45)), DepthError = Mm(0.25), WebSheet = new BentSheet(Mm(1.4), Pressure.FromMegapascals(17500), Pressure.FromMegapascals(70)) }));
+        yield return ("kerfs that may cut through", KerfBend.Plan(corner with { Web = Mm(0.5), DepthError = Mm(2.5) }));
+        yield return ("kerfs without wood between", KerfBend.Plan(corner with { OuterRadius = Mm(18.5), Kerf = Mm(12.5), Bend = Angle.FromDegrees(70.5) }));
+        yield return ("kerfs close together", KerfBend.Plan(corner with { OuterRadius = Mm(30.5) }));
+
+        yield return ("plies one way", LayeredPly.InBending(birch with { Veneers = [new Veneer(Mm(1.15), PlyDirection.Along)] }));
     }
 
     internal static IEnumerable<string> Texts()

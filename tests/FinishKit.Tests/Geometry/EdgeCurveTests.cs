@@ -190,7 +190,6 @@ public sealed class EdgeCurveTests
         IReadOnlyList<InputProblem> problems = EdgeCurve.CheckThrough([new(Mm(0), new Length(1, (LengthUnit)999)), new(Mm(0.5), Mm(0)), new(Mm(1e7), Mm(0))], (EdgeFit)7, Mm(-1));
         Assert.Equal(["points[0].Offset", "points[2].Along", "points[1].Along", "fit", "differenceLimit"], problems.Select(static problem => problem.Parameter));
         Assert.Empty(EdgeCurve.CheckThrough([new(Mm(100), Mm(0)), new(Mm(99), Mm(0))])); // 1 mm apart, in any order
-        Assert.Equal(201, Enumerable.Range(0, 201).Count());
         Assert.Equal("points", Assert.Single(EdgeCurve.CheckThrough([.. Enumerable.Range(0, 201).Select(static i => new MeasuredPoint(Mm(2 * i), Mm(0)))])).Parameter);
         Assert.Empty(EdgeCurve.CheckThrough([.. Enumerable.Range(0, 200).Select(static i => new MeasuredPoint(Mm(2 * i), Mm(0)))]));
     }

@@ -102,6 +102,26 @@ public sealed class FlatteningTests
         Assert.Empty(Flattening.Line(Row((0, 3), (100, 7))).Findings);
     }
 
+    /// <summary>1000 tan 8° = 140.54. A limit exactly met is met: the slopes are put in a hair to either side. In a plane both slopes count: 100 and 100 in 1000 are atan 0.1414 = 8.05°, each alone 5.71°.</summary>
+    [Fact]
+    public void A_line_too_far_off_the_string_is_said()
+    {
+        double eight = 1000 * Math.Tan(8 * Math.PI / 180);
+        Assert.DoesNotContain(Flattening.Line(Row((0, 0), (500, (eight / 2) + 5), (1000, eight - 0.001))).Findings, static finding => finding.Code == "geometry-packers-steep");
+        foreach (int sign in new[] { 1, -1 })
+        {
+            PackedLine steep = Flattening.Line(Row((0, 0), (500, (sign * eight / 2) + 5), (1000, sign * (eight + 0.001))));
+            Finding said = Assert.Single(steep.Findings, static finding => finding.Code == "geometry-packers-steep");
+            Assert.Equal(Severity.Caution, said.Severity);
+            Assert.Contains("1% thinner", said.Message, StringComparison.Ordinal); // cos 8° = 0.9903
+        }
+
+        Assert.DoesNotContain(Flattening.Line(Row((0, 0), (1000, 500))).Findings, static finding => finding.Code == "geometry-packers-steep"); // no packer
+        SurfacePoint[] both = Face((0, 0, 0), (1000, 0, 100), (0, 1000, 100), (1000, 1000, 205)), one = Face((0, 0, 0), (1000, 0, 100), (0, 1000, 0), (1000, 1000, 105));
+        Assert.Contains(Flattening.Plane(both).Findings, static finding => finding.Code == "geometry-packers-steep");
+        Assert.DoesNotContain(Flattening.Plane(one).Findings, static finding => finding.Code == "geometry-packers-steep");
+    }
+
     /// <summary>Against golden-section search over the slope, which knows nothing of pairs; and against the conditions of a least.</summary>
     [Property]
     public void A_line_is_least(int seed)

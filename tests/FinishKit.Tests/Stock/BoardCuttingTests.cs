@@ -188,6 +188,50 @@ public sealed class BoardCuttingTests
         Assert.True(plan.Nodes < 60_000_000, $"{plan.Nodes} nodes");
     }
 
+    /// <summary>One offcut that holds no part, or one, moves the bound by next to nothing: a value that it holds in full is no worse for it.</summary>
+    [Theory]
+    [InlineData(1, 40, 1.002)]
+    [InlineData(20, 40, 1.02)]
+    [InlineData(1, 60, 1.002)]
+    [InlineData(20, 60, 1.02)]
+    public void An_offcut_on_hand_leaves_the_bound_of_a_large_job_as_good(int kinds, double offcut, double mostOverBound)
+    {
+        Random random = new(17);
+        BoardPart[] parts = [.. Enumerable.Range(0, 2000).Select(_ => new BoardPart(Mm(random.Next(50_000_000, 2_000_000_000) / 1e6), 5))];
+        StockBoard[] stock = [.. Enumerable.Range(0, kinds).Select(i => new StockBoard(Mm(2438 + (173.123457 * i)), 9.8m + (0.73m * i)))];
+        CuttingPlan plan = BoardCutting.Cut(new CuttingJob(parts, stock) { Effort = 20_000_000, Offcuts = [new BoardOffcut(Mm(offcut))] });
+        CuttingCheck.Holds(plan);
+        Assert.True(plan.Cost <= (decimal)mostOverBound * plan.LeastCost, $"{plan}");
+    }
+
+    /// <summary>Of three of 2500 none goes on a board of 2438; the 500 does. A cost of one board for a job that is not done is least of nothing.</summary>
+    [Fact]
+    public void Nothing_is_proven_while_pieces_are_not_cut()
+    {
+        CuttingPlan plan = BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(2500), 3), new BoardPart(Mm(500), 1)], [new StockBoard(Mm(2438), 10m)]));
+        Assert.Equal((10m, 3), (plan.Cost, plan.Uncut[0].Count));
+        Assert.False(plan.Proven);
+        Assert.Equal((null, null), (plan.LeastCost, plan.Gap));
+        Assert.DoesNotContain(plan.Figures(), static figure => figure.Name is "proven" or "gap" or "least-cost");
+    }
+
+    /// <summary>Six of 1000, two to a board of 2438: three boards. A tenth of three is one to spare: seven of ten on hand are left, of three none. Of boards on hand that hold no 1000 none counts.</summary>
+    [Theory]
+    [InlineData(10, 0)]
+    [InlineData(4, 0)]
+    [InlineData(3, 1)]
+    [InlineData(null, 0)]
+    public void What_is_on_hand_is_not_bought_and_is_a_spare(int? onHand, int lacking)
+    {
+        StockBoard board = new(Mm(2438), 0m) { Available = onHand };
+        CuttingPlan plan = BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(1000), 6)], [board, new StockBoard(Mm(900), 0m) { Available = 5 }, new StockBoard(Mm(3000), 9m)]));
+        CuttingCheck.Holds(plan);
+        Assert.Equal((3, 0m), (plan.Boards.Count, plan.Cost));
+        Assert.Empty(plan.Purchases);
+        Assert.Equal(lacking, plan.Findings.Where(static finding => finding.Code == "stock-no-spare").SelectMany(static finding => finding.Values).Where(static figure => figure.Name == "spare").Sum(static figure => figure.Value));
+        Assert.Equal(0, plan.Figures().Single(static figure => figure.Name == "bought").Value);
+    }
+
     /// <summary>Parts of a millimetre, parts of a nanometre more than half a board, boards on hand without end: each ends.</summary>
     [Fact]
     public void Hostile_sizes_end()

@@ -48,6 +48,63 @@ namespace FinishKit.Consumers.Middle
             return BoardSpan.LargestBay(new BayQuestion { Section = section, Surface = Surface.Wall, Spans = 2 }).LargestBay.Millimeters;
         }
 
+        /// <summary>Boards to buy for pieces of one length, one of which an offcut of that length gives.</summary>
+        public static int BoardsFor(double piece, int count, double board)
+        {
+            CuttingJob job = new CuttingJob
+            {
+                Parts = new[] { new BoardPart { Length = Measure.Mm(piece), Count = count, Name = "course 1" } },
+                Stock = new[] { new StockBoard { Length = Measure.Mm(board), Price = 9.80m, Pack = 1, Available = 100 } },
+                Offcuts = new[] { new BoardOffcut { Length = Measure.Mm(piece), Count = 1 } },
+                Kerf = Measure.Mm(3),
+                EndTrim = Measure.Mm(0),
+            };
+            return BoardCutting.Cut(job).Purchases[0].BoardsBought;
+        }
+
+        /// <summary>Cost of a jointed course on strips a fixed distance apart.</summary>
+        public static decimal JointedCourse(double length, double strip, double board, decimal price)
+        {
+            JointJob job = new JointJob
+            {
+                Runs = new[] { new JointRun { Course = 1, Start = Measure.Mm(0), End = Measure.Mm(length), Name = "under the window" } },
+                Strips = new[] { Measure.Mm(strip), Measure.Mm(2 * strip), Measure.Mm(3 * strip) },
+                Stock = new[] { new StockBoard { Length = Measure.Mm(board), Price = price } },
+                EndTrim = Measure.Mm(0),
+            };
+            return BoardJoints.Choose(job).Cost;
+        }
+
+        /// <summary>Width in millimetres of the last course over whole ones from the foot.</summary>
+        public static double LastCourseInMillimetres(double girth, double board)
+        {
+            CourseFace face = new CourseFace
+            {
+                FaceLength = Measure.Mm(3400),
+                Girth = Measure.Mm(girth),
+                Board = BoardCover.SquareEdged(Measure.Mm(board), Measure.Mm(0)),
+                Rule = CourseRule.WholeAtFoot,
+                Openings = new[] { new FaceOpening { FromU = Measure.Mm(500), ToU = Measure.Mm(1400), FromV = Measure.Mm(230), ToV = Measure.Mm(610) } },
+                Breaks = new[] { new FaceBreak { V = Measure.Mm(200), LeanChange = Angle.FromDegrees(3.5) } },
+            };
+            CoursePlan plan = CourseLayout.LayOut(face);
+            return plan.Courses[plan.Courses.Count - 1].RipWidth.Millimeters;
+        }
+
+        /// <summary>Angle in degrees of the end cut of one course of 100 mm on a straight edge.</summary>
+        public static double EndCutInDegrees(double lower, double upper)
+        {
+            EndCutJob job = new EndCutJob
+            {
+                Edge = EdgeCurve.Straight(new MeasuredPoint(Measure.Mm(0), Measure.Mm(lower)), new MeasuredPoint(Measure.Mm(100), Measure.Mm(upper))),
+                CourseLines = new[] { Measure.Mm(0), Measure.Mm(100) },
+                Datum = Measure.Mm(0),
+                HiddenWidth = Measure.Mm(6),
+                UnderTrim = true,
+            };
+            return EndCuts.Schedule(job).Courses[0].SawAngle.Degrees;
+        }
+
         /// <summary>Strips on a run with one rib in its middle.</summary>
         public static int StripsOn(double length, double bay)
         {

@@ -28,6 +28,16 @@ internal static class Program
         // By hand: 475.4, see the check of spans. 1000 at 475 takes two strips between the ends; with one of them on the rib in the middle it would take three.
         Expect.Near("largest bay through the add-in, mm", 475.4, Bands.BayInMillimetres(89, 12.7, 8900), 0.05);
         Expect.Near("strips through the add-in", 4, Bands.StripsOn(1000, 475), 0);
+
+        // By hand: an offcut gives one of six pieces, and 2 x 1000 and a kerf of 3 fill a board.
+        Expect.Near("boards through the add-in", 3, Bands.BoardsFor(1000, 6, 2003), 0);
+
+        // By hand: 3600 from boards of 2400 takes two.
+        Expect.True("a jointed course through the add-in", Bands.JointedCourse(3600, 900, 2400, 9.80m) == 19.60m);
+
+        // By hand: 994 = 11 x 89 + 15; atan 0.1.
+        Expect.Near("last course through the add-in, mm", 15, Bands.LastCourseInMillimetres(994, 89), 1e-9);
+        Expect.Near("end cut through the add-in, degrees", 5.7106, Bands.EndCutInDegrees(1000, 1010), 5e-5);
         Checks.All();
         return Expect.ExitCode();
     }

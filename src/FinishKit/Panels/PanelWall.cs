@@ -1,0 +1,157 @@
+using System.Collections.Generic;
+using System.Diagnostics.CodeAnalysis;
+using UnitsNet;
+
+namespace FinishKit;
+
+/// <summary>Which way a panel's grain (or nap, or pattern) is to run. The value 0 leaves no choice.</summary>
+public enum PanelGrainDirection
+{
+    /// <summary>Along the van, with u.</summary>
+    AlongU = 0,
+
+    /// <summary>Up the girth, with v.</summary>
+    AlongV = 1,
+
+    /// <summary>Either way.</summary>
+    Either = 2,
+}
+
+/// <summary>A line with metal behind it where two panels may meet: a rib for upright joints, a rail or a break for level ones.</summary>
+public sealed record PanelJointLine
+{
+    /// <summary>Makes one by its members.</summary>
+    public PanelJointLine()
+    {
+    }
+
+    /// <summary>Makes one with all that has no default.</summary>
+    /// <param name="position">Middle of the metal: u of a rib, v of a rail.</param>
+    /// <param name="metalWidth">Width of metal that fixings can reach.</param>
+    [SetsRequiredMembers]
+    public PanelJointLine(Length position, Length metalWidth)
+    {
+        Position = position;
+        MetalWidth = metalWidth;
+    }
+
+    /// <summary>Middle of the metal: u of a rib, v of a rail; within the wall.</summary>
+    public required Length Position { get; init; }
+
+    /// <summary>Width of metal that fixings can reach, 0 to 1 m.</summary>
+    public required Length MetalWidth { get; init; }
+
+    /// <summary>Whether panels must part here whatever else, as at a sharp break or a seam that moves.</summary>
+    public bool MustSplit { get; init; }
+
+    private (double, double, bool) Key => (Door.Millimetres(Position), Door.Millimetres(MetalWidth), MustSplit);
+
+    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(PanelJointLine? other) => other is not null && Key.Equals(other.Key);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => Key.GetHashCode();
+
+    /// <summary>Place and width, invariant.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Print.Mm(Door.Millimetres(Position))}, {Print.Mm(Door.Millimetres(MetalWidth))} wide";
+}
+
+/// <summary>A wall to be split into panels: what <see cref="PanelSplit.Split(PanelWall)"/> needs to know.</summary>
+/// <remarks>Nothing is checked here: <see cref="PanelSplit.Check(PanelWall)"/> reports all problems, and the calculating method throws the first.</remarks>
+public sealed record PanelWall
+{
+    internal const int MostLines = 50;
+    internal const int MostOpenings = 20;
+
+    private readonly IReadOnlyList<FaceOpening> _openings = [];
+    private readonly IReadOnlyList<PanelJointLine> _ribs = [], _rails = [];
+
+    /// <summary>Makes one by its members.</summary>
+    public PanelWall()
+    {
+    }
+
+    /// <summary>Makes one with all that has no default.</summary>
+    /// <param name="length">Length along u.</param>
+    /// <param name="girth">Girth along v.</param>
+    /// <param name="sheetLength">Size of the sheet along its grain.</param>
+    /// <param name="sheetWidth">Size of the sheet across its grain.</param>
+    [SetsRequiredMembers]
+    public PanelWall(Length length, Length girth, Length sheetLength, Length sheetWidth)
+    {
+        Length = length;
+        Girth = girth;
+        SheetLength = sheetLength;
+        SheetWidth = sheetWidth;
+    }
+
+    /// <summary>Length along u, front to rear, 10 mm to 20 m.</summary>
+    public required Length Length { get; init; }
+
+    /// <summary>Girth along v, upward, 10 mm to 20 m.</summary>
+    public required Length Girth { get; init; }
+
+    /// <summary>Usable size of the sheet along its grain, trim and wrap taken off, 10 mm to 20 m.</summary>
+    public required Length SheetLength { get; init; }
+
+    /// <summary>Usable size of the sheet across its grain, trim and wrap taken off, 10 mm to 20 m.</summary>
+    public required Length SheetWidth { get; init; }
+
+    /// <summary>Which way the panels' grain is to run.</summary>
+    public PanelGrainDirection Grain { get; init; }
+
+    /// <summary>Windows, doors and vents, at most 20, within the wall and none over another. Default: none.</summary>
+    public IReadOnlyList<FaceOpening> Openings { get => _openings; init => _openings = Lists.Keep(value, MostOpenings); }
+
+    /// <summary>Metal for upright joints, at most 50. Default: none.</summary>
+    public IReadOnlyList<PanelJointLine> Ribs { get => _ribs; init => _ribs = Lists.Keep(value, MostLines); }
+
+    /// <summary>Metal for level joints, rails and breaks, at most 50. Default: none.</summary>
+    public IReadOnlyList<PanelJointLine> Rails { get => _rails; init => _rails = Lists.Keep(value, MostLines); }
+
+    /// <summary>Gap between panels, 0 to 50 mm; null for 1.5 mm (common practice).</summary>
+    public Length? Reveal { get; init; }
+
+    /// <summary>Metal under each of two panels that meet, 0 to 200 mm; null for 15 mm (judgement).</summary>
+    public Length? Landing { get; init; }
+
+    /// <summary>How near a joint may run to an opening's edge, except along it, 0 to 1 m; null for 50 mm (judgement).</summary>
+    public Length? CornerDistance { get; init; }
+
+    /// <summary>Least width and height of a panel, 0 to 2 m; null for 150 mm (judgement). A wall narrower than that is taken as it is.</summary>
+    public Length? LeastPanel { get; init; }
+
+    /// <summary>Greatest width or height that can be handled, 10 mm to 20 m; null for no limit.</summary>
+    public Length? MostLength { get; init; }
+
+    /// <summary>Mass of a square metre of finished panel, 0.01 to 1000 kg; null leaves masses out.</summary>
+    public Mass? SquareMetreMass { get; init; }
+
+    /// <summary>Greatest mass of a panel that can be handled, 0.01 to 1000 kg; needs <see cref="SquareMetreMass"/>; null for no limit.</summary>
+    public Mass? MostMass { get; init; }
+
+    private (double, double, double, double, PanelGrainDirection) Key => (Door.Millimetres(Length), Door.Millimetres(Girth), Door.Millimetres(SheetLength), Door.Millimetres(SheetWidth), Grain);
+
+    private (double?, double?, double?, double?, double?, double?, double?) More => (
+        Mm(Reveal), Mm(Landing), Mm(CornerDistance), Mm(LeastPanel), Mm(MostLength), Kg(SquareMetreMass), Kg(MostMass));
+
+    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <param name="other">The other.</param>
+    /// <returns>True if so.</returns>
+    public bool Equals(PanelWall? other) => other is not null && Key.Equals(other.Key) && More.Equals(other.More)
+        && Lists.Same(Openings, other.Openings, MostOpenings, Equals) && Lists.Same(Ribs, other.Ribs, MostLines, Equals) && Lists.Same(Rails, other.Rails, MostLines, Equals);
+
+    /// <inheritdoc/>
+    public override int GetHashCode() => unchecked((Key.GetHashCode() * 397) ^ More.GetHashCode());
+
+    /// <summary>Size and sheet, invariant.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"wall of {Print.Number(Door.Millimetres(Length))} by {Print.Mm(Door.Millimetres(Girth))}, sheets of {Print.Number(Door.Millimetres(SheetLength))} by {Print.Mm(Door.Millimetres(SheetWidth))}";
+
+    private static double? Mm(Length? length) => length is { } given ? Door.Millimetres(given) : null;
+
+    private static double? Kg(Mass? mass) => mass is { } given ? Door.Kilograms(given) : null;
+}

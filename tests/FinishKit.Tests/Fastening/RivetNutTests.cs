@@ -1,0 +1,131 @@
+using System;
+using System.Collections.Generic;
+using System.Linq;
+using FinishKit.Tests.Contracts;
+using Xunit;
+using static FinishKit.Measure;
+
+namespace FinishKit.Tests.Fastening;
+
+/// <summary>Rivet nuts: grip with its paint, thread shared, clearance, each at its limit; rows against the reference table.</summary>
+public sealed class RivetNutTests
+{
+    private static readonly RivetNutJob s_job = FixingSamples.NutJob;
+
+    [Fact]
+    public void Fit()
+    {
+        #region example: RivetNut.Fit
+        RivetNutSize maker = new("round M5", Mm(5), Mm(7), Mm(0.5), Mm(3));
+        RivetNutJob job = new([new Layer(Mm(6.5)) { Name = "panel" }], Mm(1), Behind.Skin(Mm(30)), maker, Mm(5), Mm(12), [Mm(16), Mm(20), Mm(25)]) { Paint = Mm(0.2), Flange = Mm(1) };
+        RivetNutFit fit = RivetNut.Fit(job);
+        bool grips = fit.GripFits;                          // 1.2 mm is within 0.5 to 3
+        double screw = fit.Chosen!.Length.Millimeters;      // 20: at worst its thread fills 5 to 12; 16 would share 4
+        #endregion
+        Assert.True(grips);
+        Assert.Equal(1.2, fit.Grip.Millimeters, 1e-9);
+        Assert.Equal(20, screw);
+        Assert.Equal(7, fit.Chosen.WorstEngagement.Millimeters, 1e-9); // 0 + 20 - 0.5 - 6.5 = 13, cut at 12, less 5
+        Assert.Equal(4, fit.Tried[0].WorstEngagement.Millimeters, 1e-9); // 16 - 0.5 - 6.5 = 9, less 5
+        Assert.Equal(17.2, fit.Chosen.WorstClearance.Millimeters, 1e-9); // 1 + 1.2 + 30 less 1 + 20 + 0.5 - 6.5 = 15
+        WorkingsCheck.Recompute(fit.Explain());
+    }
+
+    [Theory]
+    [InlineData(0.3, 0.2, 0, true)] // exactly the least
+    [InlineData(0.299999, 0.2, 0, false)]
+    [InlineData(1, 0.5, 1.5, true)] // exactly the most
+    [InlineData(1, 0.5, 1.500001, false)]
+    [InlineData(3, 0, 0, true)]
+    [InlineData(2.9, 0.2, 0, false)] // the bare metal alone would have fitted
+    public void The_grip_counts_paint_and_mating_sheet(double metal, double paint, double mating, bool fits)
+    {
+        RivetNutFit fit = RivetNut.Fit(s_job with { Metal = Mm(metal), Paint = Mm(paint), MatingSheet = Mm(mating) });
+        Assert.Equal(fits, fit.GripFits);
+        Assert.Equal(!fits, Codes(fit).Contains("fastening-rivet-grip"));
+        Assert.Equal(fits, fit.Chosen is not null);
+    }
+
+    [Fact]
+    public void The_grip_is_judged_at_its_thinnest_and_at_its_thickest()
+    {
+        Assert.True(RivetNut.Fit(s_job with { Metal = TolerancedLength.PlusMinus(Mm(2.5), Mm(0.5)) }).GripFits);
+        Assert.False(RivetNut.Fit(s_job with { Metal = TolerancedLength.PlusMinus(Mm(2.5), Mm(0.6)) }).GripFits);
+        Assert.False(RivetNut.Fit(s_job with { Metal = TolerancedLength.PlusMinus(Mm(1), Mm(0.6)) }).GripFits);
+    }
+
+    [Fact]
+    public void Thread_exactly_enough_and_clearance_exactly_kept_are_enough()
+    {
+        // 16 shares 4 at worst: 0.8 of a diameter of 5.
+        Assert.Equal(16, RivetNut.Fit(s_job with { Engagement = 0.8 }).Chosen!.Length.Millimeters);
+        Assert.Equal(20, RivetNut.Fit(s_job with { Engagement = 0.800001 }).Chosen!.Length.Millimeters);
+
+        // 20 reaches 15 of the 1 + 30 at worst.
+        Assert.NotNull(RivetNut.Fit(s_job with { RequiredClearance = Mm(16) }).Chosen);
+        Assert.Null(RivetNut.Fit(s_job with { RequiredClearance = Mm(16.000001) }).Chosen);
+    }
+
+    [Fact]
+    public void The_nut_itself_must_stay_clear_too()
+    {
+        // 16 reaches 11 only, the nut 12: of 1 + 11 = 12 nothing is left.
+        RivetNutFit touching = RivetNut.Fit(s_job with { Engagement = 0.8, Behind = Behind.Skin(Mm(11)), RequiredClearance = Mm(0) });
+        Assert.Equal(0, touching.Tried[0].WorstClearance.Millimeters, 1e-9);
+        Assert.Null(touching.Chosen);
+        Assert.Equal("fastening-rivet-none-fits", touching.Findings[0].Code);
+        Assert.NotNull(RivetNut.Fit(s_job with { Engagement = 0.8, Behind = Behind.Skin(Mm(11.000001)), RequiredClearance = Mm(0) }).Chosen);
+    }
+
+    [Fact]
+    public void A_nut_that_does_not_go_in_is_a_problem()
+    {
+        Assert.Equal(false, RivetNut.Fit(s_job with { UnsetDepth = Mm(31) }).GoesIn);
+        Assert.Contains("fastening-rivet-no-room", Codes(RivetNut.Fit(s_job with { UnsetDepth = Mm(31) })));
+        Assert.Equal(true, RivetNut.Fit(s_job with { UnsetDepth = Mm(30.999999) }).GoesIn);
+        Assert.Null(RivetNut.Fit(s_job).GoesIn);
+    }
+
+    [Fact]
+    public void What_is_from_memory_or_not_known_is_said()
+    {
+        Assert.Contains("fastening-rivet-from-memory", Codes(RivetNut.Fit(s_job with { Nut = RivetNutSize.All[3] })));
+        Assert.DoesNotContain("fastening-rivet-from-memory", Codes(RivetNut.Fit(s_job with { Nut = RivetNutSize.All[0] })));
+        Assert.DoesNotContain("fastening-rivet-from-memory", Codes(RivetNut.Fit(s_job)));
+        Assert.All(new[] { "fastening-rivet-paint", "fastening-rivet-hold-unknown", "fastening-rivet-look-behind", "fastening-metal-swarf" }, code => Assert.Contains(code, Codes(RivetNut.Fit(s_job))));
+        Assert.Empty(RivetNut.Fit((RivetNutJob)GoodValues.Of(typeof(RivetNutJob))).DefaultsUsed);
+        Assert.Equal(5, RivetNut.Fit(s_job).DefaultsUsed.Count);
+    }
+
+    /// <summary>One row was read in a copy; the others are from memory, and say so (tables-fasteners.csv).</summary>
+    [Fact]
+    public void Rows_are_those_of_the_reference_table_and_keep_their_tags()
+    {
+        Assert.Equal(SourceReading.Copy, RivetNutSize.All[0].Source.Reading);
+        Assert.All(RivetNutSize.All.Skip(1), static nut => Assert.Equal(SourceReading.Memory, nut.Source.Reading));
+        string table = Repository.Read("tests", "FinishKit.Tests", "Reference", "tables-fasteners.csv");
+        foreach ((string thread, string hole, string grips) in new[] { ("M4", "6.0", "0.5-2.0 (std), 2.0-3.5 mm"), ("M5", "7.0", "0.5-3.0, 3.0-5.5 mm"), ("M6", "9.0", "0.5-3.0, 3.0-5.5 mm"), ("M8", "11.0", "0.5-3.0, 3.0-5.5 mm") })
+        {
+            Assert.Contains($"\"rivet nut, round ribbed body\",{thread},,hole {hole} mm,\"grip {grips}\",,MEMORY", table, StringComparison.Ordinal);
+            RivetNutSize[] rows = [.. RivetNutSize.All.Where(nut => nut.Name.StartsWith("round " + thread, StringComparison.Ordinal))];
+            Assert.Equal(2, rows.Length);
+            double[] numbers = [.. grips.Replace(" (std)", string.Empty, StringComparison.Ordinal).Replace(" mm", string.Empty, StringComparison.Ordinal).Split('-', ',').Select(static n => double.Parse(n, System.Globalization.CultureInfo.InvariantCulture))];
+            Assert.Equal(numbers, new[] { rows[0].LeastGrip.Millimeters, rows[0].MostGrip.Millimeters, rows[1].LeastGrip.Millimeters, rows[1].MostGrip.Millimeters });
+            Assert.All(rows, row => Assert.Equal(double.Parse(hole, System.Globalization.CultureInfo.InvariantCulture), row.Hole.Millimeters));
+        }
+
+        Assert.Equal((3.0, 5.6, 0.5, 1.5), (RivetNutSize.All[0].Thread.Millimeters, RivetNutSize.All[0].Hole.Millimeters, RivetNutSize.All[0].LeastGrip.Millimeters, RivetNutSize.All[0].MostGrip.Millimeters));
+    }
+
+    [Fact]
+    public void All_problems_are_reported_at_once()
+    {
+        IReadOnlyList<InputProblem> problems = RivetNut.Check(s_job with { Metal = Mm(11), ThreadTo = Mm(5), Screws = [Mm(20), Mm(20)], Engagement = 0 });
+        Assert.Equal(["job.Metal", "job.ThreadTo", "job.Screws[1]", "job.Engagement"], problems.Select(static p => p.Parameter));
+        Assert.Throws<ArgumentOutOfRangeException>(() => RivetNut.Fit(s_job with { Metal = Mm(11) }));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RivetNutSize("a nut", Mm(5), Mm(5), Mm(0), Mm(1)));
+        Assert.Throws<ArgumentOutOfRangeException>(() => new RivetNutSize("a nut", Mm(5), Mm(7), Mm(1), Mm(0.9)));
+    }
+
+    private static IEnumerable<string> Codes(RivetNutFit fit) => fit.Findings.Select(static f => f.Code);
+}

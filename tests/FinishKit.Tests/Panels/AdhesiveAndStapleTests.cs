@@ -1,0 +1,145 @@
+using System;
+using System.Linq;
+using FsCheck;
+using FsCheck.Xunit;
+using UnitsNet;
+using UnitsNet.Units;
+using Xunit;
+using static FinishKit.Measure;
+
+namespace FinishKit.Tests.Panels;
+
+/// <summary>Adhesive and staples of wrapped panels.</summary>
+[Properties(MaxTest = 300, EndSize = 1_000_000)]
+public sealed class AdhesiveAndStapleTests
+{
+    private static readonly StapleJob s_job = new([Mm(995), Mm(995), Mm(595), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(6)) { UnderCrown = Mm(1) };
+
+    private static bool s_problem;
+
+    [Fact]
+    public void Needed()
+    {
+        #region example: PanelAdhesive.Needed
+        AdhesiveNeed need = PanelAdhesive.Needed(Area.FromSquareMeters(6.2), Area.FromSquareMeters(4));
+        double cans = need.Containers;                      // 3.1: 6.2 x 2 surfaces over 4
+        int buy = need.ToBuy;                               // 4
+        #endregion
+        Assert.Equal(3.1, cans, 1e-12);
+        Assert.Equal(4, buy);
+        Assert.Equal(12.4, need.Coated.SquareMeters, 1e-12);
+        Assert.Equal("panels-adhesive-vapour", Assert.Single(need.Findings).Code);
+        Assert.Equal(Severity.Caution, need.Findings[0].Severity);
+        WorkingsCheck.Recompute(need.Explain());
+    }
+
+    [Fact]
+    public void Whole_cans_are_whole_cans_and_the_default_is_named()
+    {
+        Assert.Equal(3, PanelAdhesive.Needed(Area.FromSquareMeters(6), Area.FromSquareMeters(4)).ToBuy); // 12 over 4
+        Assert.Equal(4, PanelAdhesive.Needed(Area.FromSquareMillimeters(6_000_001), Area.FromSquareMeters(4)).ToBuy);
+        AdhesiveNeed need = PanelAdhesive.Needed(Area.FromSquareMeters(5), coats: 2, surfaces: 1);
+        Assert.Equal(2, need.Containers); // 5 x 1 x 2 over 5
+        Assert.Equal(SourceKind.CommonPractice, Assert.Single(need.DefaultsUsed).Source.Kind);
+        Assert.Equal(["panels-adhesive-vapour", "panels-adhesive-one-surface"], need.Findings.Select(static finding => finding.Code));
+        AdhesiveNeed none = PanelAdhesive.Needed(Area.FromSquareMeters(0));
+        Assert.Equal((0, 0), (none.Containers, none.ToBuy));
+        Assert.Empty(none.Findings);
+    }
+
+    [Fact]
+    public void Adhesive_problems_are_reported_at_once() => Assert.Equal(
+        ["bonded", "covered", "coats", "surfaces"],
+        PanelAdhesive.CheckNeeded(Area.FromSquareMeters(-1), new Area(1, (AreaUnit)999), 0, 3).Select(static problem => problem.Parameter));
+
+    [Fact]
+    public void Answers_compare_by_what_they_were_asked()
+    {
+        AdhesiveNeed one = PanelAdhesive.Needed(Area.FromSquareMeters(5), Area.FromSquareMeters(4));
+        Assert.True(one == PanelAdhesive.Needed(Area.FromSquareMillimeters(5e6), Area.FromSquareMeters(4)));
+        Assert.True(one != PanelAdhesive.Needed(Area.FromSquareMeters(5), Area.FromSquareMeters(4), 2));
+        Assert.Equal("2.5 containers of adhesive for 5 m², 3 to buy", one.ToString());
+    }
+
+    [Fact]
+    public void Adhesive_allocates_nothing()
+    {
+        (Area bonded, Area covered) = (Area.FromSquareMillimeters(5e6), Area.FromSquareMillimeters(4e6));
+        for (int i = 0; i < 64; i++)
+        {
+            s_problem = PanelAdhesive.Needed(bonded, covered).HasProblem;
+        }
+
+        long before = GC.GetAllocatedBytesForCurrentThread();
+        for (int i = 0; i < 1024; i++)
+        {
+            s_problem |= PanelAdhesive.Needed(bonded, covered, 2).HasProblem;
+        }
+
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+    }
+
+    /// <summary>By hand: 995/40 = 24.9: 25 at 39.8; 595/40 = 14.9: 15. The thinnest ply is 6.1, the leg goes 6 - 1 = 5 deep, 1.1 are left; 6.1 - 1.5 + 1 = 5.6 is the longest.</summary>
+    [Fact]
+    public void SetOut()
+    {
+        #region example: PanelStaples.SetOut
+        StapleJob job = new([Mm(995), Mm(995), Mm(595), Mm(595)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.4)), Mm(6)) { UnderCrown = Mm(1) };
+        StaplePlan plan = PanelStaples.SetOut(job);
+        int staples = plan.Count;                           // 80: 25 along each side of 995, 15 along each of 595
+        Length left = plan.LeftBeforePoint;                 // 1.1: 6.1 at the thinnest less 6 - 1, and 1.5 are asked
+        Length longest = plan.LongestLeg!.Value;            // 5.6
+        #endregion
+        Assert.Equal((80, 1.1, 5.6), (staples, left.Millimeters, longest.Millimeters));
+        Assert.Equal([25, 25, 15, 15], plan.Edges.Select(static edge => edge.Count));
+        Assert.Equal(39.8, plan.Edges[0].Distance.Millimeters);
+        Assert.Equal("panels-staple-near-face", plan.Findings[0].Code);
+        Assert.Equal(["staple-spacing", "margin", "least-bite"], plan.DefaultsUsed.Select(static used => used.Figure.Name));
+        WorkingsCheck.Recompute(plan.Explain());
+    }
+
+    [Fact]
+    public void Limits_exactly_met_are_met()
+    {
+        Assert.False(PanelStaples.SetOut(s_job with { Leg = Mm(5.6) }).HasProblem);
+        Assert.True(PanelStaples.SetOut(s_job with { Leg = Mm(5.600001) }).HasProblem);
+        Assert.Equal("panels-staple-through", PanelStaples.SetOut(s_job with { Leg = Mm(7.1) }).Findings[0].Code); // the point at the face
+        Assert.Equal("panels-staple-near-face", PanelStaples.SetOut(s_job with { Leg = Mm(7.099999) }).Findings[0].Code);
+        Assert.Equal("panels-staple-through", PanelStaples.SetOut(s_job with { Leg = Mm(7.1), Margin = Mm(0) }).Findings[0].Code);
+        Assert.Equal(["panels-staple-not-counted"], PanelStaples.SetOut(s_job with { Leg = Mm(5) }).Findings.Select(static finding => finding.Code)); // 4 deep
+        Assert.Equal("panels-staple-short", PanelStaples.SetOut(s_job with { Leg = Mm(4.999999) }).Findings[0].Code);
+        Assert.Equal(25, PanelStaples.SetOut(s_job with { Edges = [Mm(1000)] }).Count);
+        Assert.Equal(26, PanelStaples.SetOut(s_job with { Edges = [Mm(1000.00001)] }).Count);
+    }
+
+    /// <summary>5.5 - 1.5 = 4 is just the least bite; thinner ply takes no staple.</summary>
+    [Fact]
+    public void In_thin_ply_only_glue_will_do()
+    {
+        Assert.Equal(5, PanelStaples.SetOut(s_job with { PlyThickness = Mm(5.5) }).LongestLeg!.Value.Millimeters);
+        StaplePlan thin = PanelStaples.SetOut(s_job with { PlyThickness = Mm(5.499999), Leg = Mm(4) });
+        Assert.Null(thin.LongestLeg);
+        Assert.Contains("glue only", thin.Findings[0].Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Staple_problems_are_reported_at_once()
+    {
+        StapleJob bad = new([Mm(995), Mm(0)], Mm(0.5), Mm(51)) { UnderCrown = Mm(-1), Spacing = Mm(4), Margin = Mm(21), LeastBite = Mm(-1) };
+        Assert.Equal(["job.Edges[1]", "job.PlyThickness", "job.Leg", "job.UnderCrown", "job.Spacing", "job.Margin", "job.LeastBite"], PanelStaples.CheckSetOut(bad).Select(static problem => problem.Parameter));
+        Assert.Equal(["job.Edges"], PanelStaples.CheckSetOut(s_job with { Edges = [] }).Select(static problem => problem.Parameter));
+        Assert.Equal(["job.PlyThickness.Lower"], PanelStaples.CheckSetOut(s_job with { PlyThickness = new TolerancedLength(Mm(6), Mm(-6), Mm(0)) }).Select(static problem => problem.Parameter));
+    }
+
+    /// <summary>Staples are put down one by one: none further apart than asked, and one fewer would be.</summary>
+    [Property]
+    public void Staples_are_as_few_as_keep_the_distance(PositiveInt seed)
+    {
+        Random random = new(seed.Get);
+        double spacing = random.Next(5, 200), edge = random.Next(3) == 0 ? spacing * random.Next(1, 30) : Math.Round(1 + (random.NextDouble() * 3000), 6);
+        StapledEdge set = PanelStaples.SetOut(s_job with { Edges = [Mm(edge)], Spacing = Mm(spacing) }).Edges[0];
+        Assert.True(edge / set.Count <= spacing + 1e-9);
+        Assert.True(set.Count == 1 || edge / (set.Count - 1) > spacing);
+        Assert.Equal(edge, set.Count * set.Distance.Millimeters, 1e-3);
+    }
+}
