@@ -376,11 +376,11 @@ internal sealed class SheetSearch
         }
     }
 
-    /// <summary>Every other time some kinds are tried turned first: pieces that go both ways would never be laid turned else.</summary>
+    /// <summary>Now and then some kinds are tried turned first: pieces that go both ways would never be laid turned else.</summary>
     private void Turn(int[] pool)
     {
         bool[] turnFirst = _straight;
-        if (_chance.Below(2) == 0)
+        if (_chance.Below(8) == 0)
         {
             turnFirst = _turnFirst;
             int most = 1 + _chance.Below(2);

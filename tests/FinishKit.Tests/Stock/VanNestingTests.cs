@@ -73,7 +73,7 @@ public class VanNestingTests(VanNestingTests.Plans plans, ITestOutputHelper outp
         private static readonly string[] s_hard = ["van2d-051", "van2d-103", "van2d-123", "van2d-159", "van2d-171"];
 
         internal IReadOnlyList<(NestingInstance Instance, NestingPlan Routed, NestingPlan Sawn)> All { get; } = [.. NestingSets.Van().Select(static instance => (instance,
-            SheetNesting.Nest(instance.Job(SheetCutting.Routed) with { Effort = s_hard.Contains(instance.Name) ? 200_000_000 : 20_000_000 }),
-            SheetNesting.Nest(instance.Job(SheetCutting.Sawn) with { Effort = 10_000_000 })))];
+            SheetNesting.Nest(instance.Job(SheetCutting.Routed) with { Effort = s_hard.Contains(instance.Name) ? 200_000_000 : 30_000_000 }),
+            SheetNesting.Nest(instance.Job(SheetCutting.Sawn) with { Effort = 30_000_000 })))];
     }
 }
