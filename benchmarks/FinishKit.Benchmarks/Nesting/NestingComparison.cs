@@ -6,7 +6,6 @@ using System.Linq;
 using System.Runtime.InteropServices;
 using FinishKit.Tests.Stock;
 using Google.OrTools.Sat;
-using static FinishKit.Measure;
 
 namespace FinishKit.Benchmarks.Nesting;
 

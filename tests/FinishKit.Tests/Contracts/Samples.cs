@@ -215,7 +215,7 @@ internal static class Samples
         BoardPart[] tight = [new BoardPart(Mm(1204.5), 1234), new BoardPart(Mm(803), 1), .. Enumerable.Range(0, 700).Select(static i => new BoardPart(Mm(400.5 + i), 1))];
         yield return ("cut boards without proof", BoardCutting.Cut(cut with { Parts = tight, Effort = 1000 }));
         // Nesting on sheets, and rolls
-        NestingJob nested = new([new SheetPart(Mm(1200.5), Mm(600), 5, mayTurn: false) { Name = "upper wall" }, new SheetPart(Mm(350), Mm(1100.25), 3, mayTurn: true) { Area = UnitsNet.Area.FromSquareMillimeters(345678.5) }], [new StockSheet(Mm(2440), Mm(1220), 38.5m), new StockSheet(Mm(3050), Mm(1525.5), 1234.5m) { Available = 9 }], SheetCutting.Sawn) { Offcuts = [new SheetOffcut(Mm(1234.5), Mm(700))], Effort = 100_000 };
+        NestingJob nested = new([new SheetPart(Mm(1200.5), Mm(600), 5, mayTurn: false) { Name = "upper wall" }, new SheetPart(Mm(350), Mm(1100.25), 3, mayTurn: true) { Outline = [new(Mm(0), Mm(0)), new(Mm(350), Mm(0)), new(Mm(175.5), Mm(1100.25)), new(Mm(0), Mm(1100.25))] }], [new StockSheet(Mm(2440), Mm(1220), 38.5m), new StockSheet(Mm(3050), Mm(1525.5), 1234.5m) { Available = 9 }], SheetCutting.Sawn) { Offcuts = [new SheetOffcut(Mm(1234.5), Mm(700))], Effort = 100_000 };
         yield return ("nested sheets", SheetNesting.Nest(nested));
         yield return ("nested sheets, routed", SheetNesting.Nest(nested with { Cutting = SheetCutting.Routed, Kerf = Mm(6.5) }));
         yield return ("nested sheets that are too few", SheetNesting.Nest(nested with { Stock = [new StockSheet(Mm(2440), Mm(1220), 38.5m) { Available = 1 }], Kerf = Mm(0) }));

@@ -46,7 +46,7 @@ internal static class NestingCheck
                 Assert.Equal((along, across, part.Name), (Nm(piece.Length), Nm(piece.Width), piece.Name));
                 pieces.Add(new Box(Nm(piece.Along), Nm(piece.Across), Nm(piece.Along) + along, Nm(piece.Across) + across));
                 left[piece.Part]--;
-                piecesArea += part.Area is { } own ? own.SquareMillimeters * 1e12 : (double)along * across;
+                piecesArea += part.Outline is { } corners ? Polygon(corners) * 1e12 : (double)along * across;
             }
 
             foreach (SheetRemnant remnant in sheet.Kept)
@@ -268,6 +268,19 @@ internal static class NestingCheck
 
             return held;
         }
+    }
+
+    /// <summary>Area under each side, those toward the start taken off.</summary>
+    private static double Polygon(IReadOnlyList<MeasuredPoint> corners)
+    {
+        double area = 0;
+        for (int i = 0; i < corners.Count; i++)
+        {
+            MeasuredPoint to = corners[(i + 1) % corners.Count];
+            area += (to.Along.Millimeters - corners[i].Along.Millimeters) * (to.Offset.Millimeters + corners[i].Offset.Millimeters) / 2;
+        }
+
+        return Math.Abs(area);
     }
 
     private static bool Goes(NestingJob job, SheetPart part, long trim)

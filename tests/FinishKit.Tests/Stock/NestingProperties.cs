@@ -58,7 +58,7 @@ public sealed class NestingProperties(ITestOutputHelper output)
         {
             int count = Math.Min(left, random.Next(1, 7));
             double length = random.Next(1000, 30000) / 20.0, width = random.Next(800, 16000) / 20.0;
-            parts.Add(new SheetPart(Mm(length), Mm(width), count, random.Next(0, 2) == 0) { Name = parts.Count % 3 == 0 ? $"part {parts.Count}" : null, Area = random.Next(0, 4) == 0 ? Area.FromSquareMillimeters(0.7 * length * width) : null });
+            parts.Add(new SheetPart(Mm(length), Mm(width), count, random.Next(0, 2) == 0) { Name = parts.Count % 3 == 0 ? $"part {parts.Count}" : null, Outline = random.Next(0, 4) == 0 ? [new(Mm(0), Mm(0)), new(Mm(length), Mm(0)), new(Mm(length / 2), Mm(width)), new(Mm(0), Mm(width))] : null });
             left -= count;
         }
 
@@ -176,7 +176,7 @@ public sealed class NestingProperties(ITestOutputHelper output)
         NestingPlan plan = SheetNesting.Nest(job);
         NestingPlan twice = SheetNesting.Nest(job with
         {
-            Parts = [.. job.Parts.Select(static part => part with { Length = Twice(part.Length), Width = Twice(part.Width), Area = part.Area is { } area ? Area.FromSquareMillimeters(4 * area.SquareMillimeters) : null })],
+            Parts = [.. job.Parts.Select(static part => part with { Length = Twice(part.Length), Width = Twice(part.Width), Outline = part.Outline is { } outline ? [.. outline.Select(static corner => new MeasuredPoint(Twice(corner.Along), Twice(corner.Offset)))] : null })],
             Stock = [.. job.Stock.Select(static sheet => sheet with { Length = Twice(sheet.Length), Width = Twice(sheet.Width) })],
             Kerf = Twice(job.Kerf!.Value),
             Trim = Twice(job.Trim!.Value),

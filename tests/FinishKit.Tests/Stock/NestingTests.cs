@@ -23,8 +23,7 @@ public sealed class NestingTests
         ["part too narrow"] = (Good() with { Parts = [Part(50, 0.999999)] }, ["job.Parts[0].Width"]),
         ["part in an undefined unit"] = (Good() with { Parts = [new SheetPart(new Length(1, (LengthUnit)999), Mm(50), 1, mayTurn: true)] }, ["job.Parts[0].Length"]),
         ["none of a part"] = (Good() with { Parts = [Part(40, 50, 0)] }, ["job.Parts[0].Count"]),
-        ["more area than the rectangle"] = (Good() with { Parts = [Part(40, 50) with { Area = Area.FromSquareMillimeters(2001) }] }, ["job.Parts[0].Area"]),
-        ["no area"] = (Good() with { Parts = [Part(40, 50) with { Area = Area.FromSquareMillimeters(0) }] }, ["job.Parts[0].Area"]),
+        ["two corners"] = (Good() with { Parts = [Part(40, 50) with { Outline = [new(Mm(0), Mm(0)), new(Mm(40), Mm(50))] }] }, ["job.Parts[0].Outline"]),
         ["a name too long"] = (Good() with { Parts = [Part(40, 50) with { Name = new string('x', 101) }] }, ["job.Parts[0].Name"]),
         ["10,001 pieces"] = (Good() with { Parts = [Part(40, 50, 10_000), Part(50, 50)] }, ["job.Parts"]),
         ["no sheets"] = (Good() with { Stock = [] }, ["job.Stock"]),
@@ -205,7 +204,7 @@ public sealed class NestingTests
     [Fact]
     public void What_is_no_rectangle_is_nested_by_its_rectangle_and_counted_by_its_area()
     {
-        NestingPlan plan = SheetNesting.Nest(Good() with { Parts = [Part(500, 400, 3) with { Area = Area.FromSquareMeters(0.1) }] });
+        NestingPlan plan = SheetNesting.Nest(Good() with { Parts = [Part(500, 400, 3) with { Outline = [new(Mm(0), Mm(0)), new(Mm(500), Mm(0)), new(Mm(0), Mm(400))] }] });
         NestingCheck.Holds(plan);
         Assert.Equal(300_000, plan.PiecesArea.SquareMillimeters, 6);
         Assert.Equal(plan.SheetsArea.SquareMillimeters - 300_000 - plan.KeptArea.SquareMillimeters, plan.Waste.SquareMillimeters, 3);

@@ -24,9 +24,9 @@ public sealed class StripsOnPanelSheets
         NestingPlan apart = SheetNesting.Nest(new NestingJob([panels], [sheet], cutting));
         RippingPlan ripped = StripRipping.Rip(new RippingJob(sheet.Length, sheet.Width, [strips]));
 
-        Assert.Equal(1, together.Sheets.Count);
+        NestedSheet only = Assert.Single(together.Sheets);
         Assert.Equal(2, apart.Sheets.Count + ripped.Recommended!.Sheets.Count);
-        Assert.Equal(10, together.Sheets[0].Pieces.Count(static piece => piece.Name == "strip"));
+        Assert.Equal(10, only.Pieces.Count(static piece => piece.Name == "strip"));
     }
 
     // An L of 600 x 400 without its corner of 350 x 250: 240,000 - 87,500 = 152,500 mm2.
