@@ -34,6 +34,7 @@ internal static class BadInputRules
         Taken("Retention.FastenersNeeded(*", "mass|hung", "default|Mass default", "nothing hangs there: no fastener needed"),
         Found("Retention.FastenersNeeded(*", "perFastener|hung", "default|PerFastener default", "fastening-no-capacity"),
 
+        RefusedAt("job.Parts[0].Outline", "SheetNesting.Nest(*", "job", "Parts [0] Outline [0] default"),
         RefusedAt("hung.AdhesiveArea", "Retention.FastenersNeeded(*", "hung", "AdhesiveStrength default"),
         RefusedAt("hung.AdhesiveStrength", "Retention.FastenersNeeded(*", "hung", "AdhesiveArea default"),
 
