@@ -45,7 +45,7 @@ public class VanNestingTests(VanNestingTests.Plans plans, ITestOutputHelper outp
         int proven = plans.All.Count(static entry => entry.Routed.Proven);
         output.WriteLine($"{proven} of {plans.All.Count} proven");
         output.WriteLine(string.Join(Environment.NewLine, plans.All.Where(static entry => !entry.Routed.Proven).Select(Words)));
-        
+
         // The aim is nine of ten, 117; at this effort one lacks.
         Assert.True(proven >= plans.All.Count - 14, $"{proven} of {plans.All.Count}");
         Assert.All(plans.All, static entry => Assert.Equal(entry.Routed.Proven, entry.Routed.LeastSheets == entry.Routed.Sheets.Count));
