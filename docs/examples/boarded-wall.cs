@@ -469,7 +469,7 @@ internal sealed class BoardSheet(Answers answers)
 
     private static string Bevel(string edge, Angle bevel) => bevel.Degrees == 0
         ? string.Empty
-        : $", bevel {edge} {Plain(Math.Abs(bevel.Degrees), 1)} deg, {(bevel.Degrees > 0 ? "back" : "face")} wider";
+        : $", bevel {edge} {Plain(bevel.Degrees, 1)} deg";
 
     private void PrintCourses()
     {
