@@ -32,4 +32,15 @@ internal static class Grid
         double nearest = Math.Round(ratio);
         return Math.Abs(ratio - nearest) <= 1e-9 * Math.Max(1, nearest) ? nearest : Math.Ceiling(ratio);
     }
+
+    /// <summary>The greatest length of which both are multiples; the other where one is 0.</summary>
+    internal static long CommonDivisor(long one, long other)
+    {
+        while (other != 0)
+        {
+            (one, other) = (other, one % other);
+        }
+
+        return one;
+    }
 }

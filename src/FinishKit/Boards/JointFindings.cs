@@ -57,11 +57,7 @@ internal static class JointFindings
                 JointDefaults.StripSource));
         }
 
-        findings.Add(new Finding(
-            "boards-look-behind",
-            Severity.Note,
-            "The figures know only lengths and strips: find wiring, pipes, fuel and brake lines, airbags and belt anchorages before fixing, choose fasteners by the whole stack, and keep clear of the saw's dust.",
-            []));
+        findings.Add(LookBehind.Note);
 
         // What the plan has to say is said here too, so that nobody has to look in two places.
         findings.AddRange(layout.Cutting.Findings);

@@ -50,7 +50,7 @@ internal sealed class JointSearch
         Money = 0;
         foreach (BoardKind board in _boards)
         {
-            Money = Divisor(Money, board.Price);
+            Money = Grid.CommonDivisor(Money, board.Price);
         }
 
         Money = Math.Max(1, Money);
@@ -117,22 +117,12 @@ internal sealed class JointSearch
         Straighten();
     }
 
-    private static long Divisor(long one, long other)
-    {
-        while (other != 0)
-        {
-            (one, other) = (other, one % other);
-        }
-
-        return one;
-    }
-
     private CuttingProblem ProblemOf(long[] sizes, int[] demand)
     {
         long step = 0;
         foreach (long size in sizes)
         {
-            step = Divisor(step, size);
+            step = Grid.CommonDivisor(step, size);
         }
 
         return ProblemOf(sizes, demand, Math.Max(1, step));

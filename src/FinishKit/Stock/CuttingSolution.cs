@@ -62,12 +62,12 @@ internal sealed class CuttingSolution
         long step = 0, money = 0;
         foreach (long size in sizes)
         {
-            step = Divisor(step, size);
+            step = Grid.CommonDivisor(step, size);
         }
 
         foreach (BoardKind board in job.Boards)
         {
-            money = Divisor(money, board.Price);
+            money = Grid.CommonDivisor(money, board.Price);
         }
 
         // Pieces come in whole steps, so what a board has beyond its last step holds nothing.
@@ -85,15 +85,5 @@ internal sealed class CuttingSolution
         List<CuttingPattern> plan = search.Plan ?? search.AsMuchAsThereIs(out uncut);
         plan = new CuttingTidy(problem, job.Boards, sizes, job.Kerf, job.LeastOffcut, effort).Tidy(plan);
         return new CuttingSolution(lengths, plan, uncut, isTooLong, search.Plan is null ? null : search.LeastCost * money, search.Proofs, search.Exhausted, effort.Used);
-    }
-
-    private static long Divisor(long one, long other)
-    {
-        while (other != 0)
-        {
-            (one, other) = (other, one % other);
-        }
-
-        return one;
     }
 }

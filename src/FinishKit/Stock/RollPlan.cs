@@ -56,7 +56,7 @@ public sealed class RollPlan
         long step = 0;
         foreach (SheetPartNumbers part in numbers.Parts)
         {
-            step = Divisor(Divisor(step, part.Length + numbers.Between), part.Width + numbers.Between);
+            step = Grid.CommonDivisor(Grid.CommonDivisor(step, part.Length + numbers.Between), part.Width + numbers.Between);
             _pieces += part.Count * part.Area;
         }
 
@@ -175,7 +175,7 @@ public sealed class RollPlan
             findings.Add(new Finding(
                 "stock-roll-piece-turned",
                 Severity.Note,
-                $"{Print.Number(turned)} {(turned == 1 ? "piece lies" : "pieces lie")} across the roll, as the job allows. Cloth with a nap or a sheen looks a different shade there, and stretches the other way: mark the pieces with an arrow.",
+                $"{Print.Number(turned)} {(turned == 1 ? "piece lies" : "pieces lie")} across the roll, as the job allows. Cloth with a nap or a sheen would look a different shade there, and what stretches does so the other way: mark the pieces with an arrow.",
                 [new("pieces", turned, string.Empty)]));
         }
 
@@ -189,15 +189,5 @@ public sealed class RollPlan
         }
 
         return Finding.GravestFirst(findings);
-    }
-
-    private static long Divisor(long one, long other)
-    {
-        while (other != 0)
-        {
-            (one, other) = (other, one % other);
-        }
-
-        return one;
     }
 }

@@ -13,7 +13,7 @@ internal sealed class SheetSearch
     /// <summary>Dearer than any job: stands for a rectangle that there is no sheet for.</summary>
     private const long Missing = 100_000_000_000_000;
 
-    private const int Tries = 10;
+    private const int Tries = 5;
 
     /// <summary>What the first plan may take beyond the effort.</summary>
     private const long FirstPlan = 50_000_000;
@@ -25,7 +25,7 @@ internal sealed class SheetSearch
     private readonly SheetFilling _filling;
     private readonly SheetSawing _sawing;
     private readonly int[][] _orders;
-    private readonly int[] _used, _work, _trial;
+    private readonly int[] _used, _work;
     private readonly bool[] _straight, _turnFirst;
     private readonly int _missing;
     private bool _prefersOne = true;
@@ -43,7 +43,7 @@ internal sealed class SheetSearch
         _end = effort.Used + effort.Left + FirstPlan;
         _used = new int[sizes.Count];
         (_straight, _turnFirst) = (new bool[kinds.Kinds], new bool[kinds.Kinds]);
-        (_work, _trial) = (new int[kinds.Kinds], new int[kinds.Kinds]);
+        _work = new int[kinds.Kinds];
         for (int size = 0; size < sizes.Count; size++)
         {
             (_wide, _high) = (Math.Max(_wide, sizes.Width[size]), Math.Max(_high, sizes.Height[size]));

@@ -51,7 +51,7 @@ internal sealed class SheetSolution
         long money = 0;
         foreach (SheetKind sheet in job.Sheets)
         {
-            money = Divisor(money, sheet.Price);
+            money = Grid.CommonDivisor(money, sheet.Price);
         }
 
         money = Math.Max(1, money);
@@ -131,7 +131,7 @@ internal sealed class SheetSolution
                 turns.Add(turns1);
                 counts.Add(0);
                 parts.Add([]);
-                step = Divisor(Divisor(step, part.Length + job.Kerf), part.Width + job.Kerf);
+                step = Grid.CommonDivisor(Grid.CommonDivisor(step, part.Length + job.Kerf), part.Width + job.Kerf);
             }
 
             counts[kind] += part.Count;
@@ -151,14 +151,4 @@ internal sealed class SheetSolution
     private static bool Goes(in SheetPartNumbers part, in SheetKind sheet) =>
         (part.Length <= sheet.UsableLength && part.Width <= sheet.UsableWidth)
         || (part.MayTurn && part.Width <= sheet.UsableLength && part.Length <= sheet.UsableWidth);
-
-    private static long Divisor(long one, long other)
-    {
-        while (other != 0)
-        {
-            (one, other) = (other, one % other);
-        }
-
-        return one;
-    }
 }

@@ -9,7 +9,7 @@ namespace FinishKit.Tests.Stock;
 public class VanNestingTests(VanNestingTests.Plans plans, ITestOutputHelper output) : IClassFixture<VanNestingTests.Plans>
 {
     /// <summary>Where one sheet more than the best known is taken: pieces that fill their sheets to a hundredth or less.</summary>
-    private static readonly string[] s_oneMore = ["van2d-051", "van2d-103", "van2d-159"];
+    private static readonly string[] s_oneMore = ["van2d-051", "van2d-159"];
 
     [Fact]
     public void There_are_130_jobs_on_sheets_of_two_sizes()
@@ -40,14 +40,13 @@ public class VanNestingTests(VanNestingTests.Plans plans, ITestOutputHelper outp
     }
 
     [Fact]
-    public void Routed_all_but_fourteen_are_proven()
+    public void Routed_nine_of_ten_are_proven()
     {
         int proven = plans.All.Count(static entry => entry.Routed.Proven);
         output.WriteLine($"{proven} of {plans.All.Count} proven");
         output.WriteLine(string.Join(Environment.NewLine, plans.All.Where(static entry => !entry.Routed.Proven).Select(Words)));
 
-        // The aim is nine of ten, 117; at this effort one lacks.
-        Assert.True(proven >= plans.All.Count - 14, $"{proven} of {plans.All.Count}");
+        Assert.True(proven >= 0.9 * plans.All.Count, $"{proven} of {plans.All.Count}");
         Assert.All(plans.All, static entry => Assert.Equal(entry.Routed.Proven, entry.Routed.LeastSheets == entry.Routed.Sheets.Count));
     }
 
