@@ -8,7 +8,7 @@ namespace FinishKit;
 public static class RollCutting
 {
     internal const int MostParts = 500;
-    internal const int MostPieces = 2000;
+    internal const int MostPieces = 10_000;
     internal const int LongestName = 100;
 
     /// <summary>A layout that takes as little length of the roll as is found.</summary>

@@ -80,7 +80,7 @@ public sealed record RollJob
         Width = width;
     }
 
-    /// <summary>The pieces, 1 to 500 kinds, 2000 pieces at most; each must go across the roll.</summary>
+    /// <summary>The pieces, 1 to 500 kinds, 10000 pieces at most; each must go across the roll.</summary>
     public required IReadOnlyList<RollPart> Parts
     {
         get => _parts;

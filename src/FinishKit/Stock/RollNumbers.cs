@@ -114,7 +114,7 @@ internal sealed class RollNumbers
 
         if (pieces > RollCutting.MostPieces)
         {
-            Door.Report(new InputProblem(name, Print.Number(pieces) + " pieces", "at most 2000 pieces", isRange: true), problems);
+            Door.Report(new InputProblem(name, Print.Number(pieces) + " pieces", "at most 10000 pieces", isRange: true), problems);
         }
     }
 }

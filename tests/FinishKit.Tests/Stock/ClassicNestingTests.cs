@@ -53,7 +53,7 @@ public class ClassicNestingTests(ITestOutputHelper output)
 
     [Theory]
     [InlineData("2d-strip-ht-c", 14)]
-    [InlineData("2d-strip-burke", 7)]
+    [InlineData("2d-strip-burke", 8)]
     public void Strips_are_three_in_a_hundred_over_the_best_on_average(string set, int some)
     {
         string? folder = PackingSets.Folder();
@@ -61,13 +61,6 @@ public class ClassicNestingTests(ITestOutputHelper output)
         List<double> gaps = [];
         foreach (StripInstance instance in NestingSets.Strips(folder!, set))
         {
-            if (instance.Items.Sum(static item => item.Count) > 2000)
-            {
-                // More pieces than a roll takes.
-                Assert.NotEmpty(RollCutting.Check(instance.Job(mayTurn: true)));
-                continue;
-            }
-
             RollPlan plan = RollCutting.Cut(instance.Job(mayTurn: true) with { Effort = 30_000_000 }, cancellation: TestContext.Current.CancellationToken);
             RollCheck.Holds(plan);
 
