@@ -57,7 +57,8 @@ internal static class SheetBounds
 
         void Try(long width, long height)
         {
-            if (!tried.Add((width, height)))
+            // The greatest size is always looked at.
+            if ((tried.Count > 0 && effort.IsSpent) || !tried.Add((width, height)))
             {
                 return;
             }

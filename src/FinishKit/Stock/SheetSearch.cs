@@ -6,17 +6,34 @@ namespace FinishKit;
 /// <summary>
 /// All rectangles on sheets that cost as little as can be found, then on as few sheets: first plans sheet by sheet, then again and again
 /// a few sheets emptied and filled anew in a slightly different order, kept where it is no worse. Fuller sheets beside emptier ones count
-/// as better, so that in the end one is empty.
+/// as better, so that in the end one is empty. Where there are too few sheets as little area as can be found is left over.
 /// </summary>
 internal sealed class SheetSearch
 {
-    /// <summary>Dearer than any job: stands for a rectangle that there is no sheet for.</summary>
+    /// <summary>Dearer than any job: stands for a ten-thousandth of the area that there is no sheet for.</summary>
     private const long Missing = 100_000_000_000_000;
 
     private const int Tries = 5;
 
     /// <summary>What the first plan may take beyond the effort.</summary>
     private const long FirstPlan = 50_000_000;
+
+    /// <summary>What a filling takes whatever it looks at, in rectangles looked at.</summary>
+    private const int FillSteps = 100;
+
+    /// <summary>What is spent at most where the cost is proven, or where it is proven that there are too few sheets.</summary>
+    private const long LastSteps = 5_000_000, ShortSteps = 20_000_000;
+
+    /// <summary>Ways to choose sheets that are tried alone, at most.</summary>
+    private const int MostChoices = 8;
+
+    /// <summary>Waste, as a part of a plan's sheets, up to which tight layouts are sought by going through them.</summary>
+    private const double TightWaste = 0.04;
+
+    /// <summary>Waste up to which emptying and filling anew hardly ever gets there.</summary>
+    private const double LittleWaste = 0.015;
+
+    private const int MostTightPieces = 200;
 
     private readonly SheetKinds _kinds;
     private readonly SheetSizes _sizes;
@@ -26,12 +43,14 @@ internal sealed class SheetSearch
     private readonly SheetSawing _sawing;
     private readonly int[][] _orders;
     private readonly int[] _used, _work;
-    private readonly bool[] _straight, _turnFirst;
+    private readonly bool[] _straight, _turnFirst, _isOpen;
     private readonly int _missing;
+    private readonly double _area;
+    private readonly long _end;
     private bool _prefersOne = true;
-    private readonly long _wide, _high, _end;
     private RepeatableChance _chance = new(0x9E3779B97F4A7C15);
-    private long _steps;
+    private long _steps, _stop, _leastCost = long.MaxValue, _lastStop = long.MaxValue;
+    private int _leastSheets;
 
     internal SheetSearch(SheetKinds kinds, SheetSizes sizes, bool sawn, CuttingEffort effort)
     {
@@ -44,13 +63,14 @@ internal sealed class SheetSearch
         _used = new int[sizes.Count];
         (_straight, _turnFirst) = (new bool[kinds.Kinds], new bool[kinds.Kinds]);
         _work = new int[kinds.Kinds];
-        for (int size = 0; size < sizes.Count; size++)
+        _isOpen = new bool[sizes.Count];
+        for (int kind = 0; kind < kinds.Kinds; kind++)
         {
-            (_wide, _high) = (Math.Max(_wide, sizes.Width[size]), Math.Max(_high, sizes.Height[size]));
+            _area += kinds.Count[kind] * kinds.Area[kind];
         }
     }
 
-    /// <summary>The best plan; sheets of a size beyond the last hold what there is no sheet for.</summary>
+    /// <summary>The best plan; a sheet of a size beyond the last holds, anyhow, what there is no sheet for.</summary>
     internal List<FilledSheet> Best { get; private set; } = [];
 
     /// <summary>What the best plan costs, sheets that are missing included.</summary>
@@ -60,9 +80,95 @@ internal sealed class SheetSearch
 
     private int Rules => _sawn ? SheetSawing.Styles : 3;
 
+    private bool IsSpent => _effort.Used >= _stop;
+
+    private bool IsDone => Cost <= _leastCost && Best.Count <= _leastSheets && !IsShort;
+
     /// <summary>Searches until the plan costs no more and has no more sheets than can be, or the effort is spent.</summary>
+    /// <param name="leastCost">No plan costs less; the greatest number where no plan holds everything.</param>
+    /// <param name="leastSheets">No plan that costs so much has fewer sheets.</param>
     internal void Run(long leastCost, int leastSheets)
     {
+        (_leastCost, _leastSheets) = (leastCost, leastSheets);
+
+        // A part is left for the last aim.
+        _stop = _effort.Used + _effort.Left - (_effort.Left / 16);
+        if (leastCost == long.MaxValue)
+        {
+            _stop = Math.Min(_stop, _effort.Used + ShortSteps);
+        }
+
+        Open(static _ => true);
+        List<FilledSheet>? plan = First();
+        if (plan is null || IsDone)
+        {
+            return;
+        }
+
+        if (_sizes.Count == 1)
+        {
+            ImproveInTurn(plan);
+            return;
+        }
+
+        // What many kinds of sheets offer is not always better chosen than what few do: those alone, too.
+        Improve(plan, _effort.Used + ((_stop - _effort.Used) / 8));
+        List<bool[]> choices = Choices();
+        long each = (_stop - _effort.Used) / (2 * Math.Max(1, choices.Count));
+        foreach (bool[] choice in choices)
+        {
+            Open(size => choice[size]);
+            long until = _effort.Used + each;
+            if (!IsDone && !IsSpent && First() is { } own && own[own.Count - 1].Size != _missing)
+            {
+                Improve(own, until);
+            }
+        }
+
+        Open(static _ => true);
+        Improve([.. Best], _stop);
+    }
+
+    private void Open(Func<int, bool> isOpen)
+    {
+        for (int size = 0; size < _isOpen.Length; size++)
+        {
+            _isOpen[size] = isOpen(size);
+        }
+    }
+
+    /// <summary>All that cost something, and each of these alone.</summary>
+    private List<bool[]> Choices()
+    {
+        List<bool[]> choices = [];
+        int bought = 0;
+        for (int size = 0; size < _sizes.Count; size++)
+        {
+            bought += _sizes.Price[size] > 0 ? 1 : 0;
+        }
+
+        if (bought > 0 && bought < _sizes.Count)
+        {
+            choices.Add(Array.ConvertAll(_sizes.Price, static price => price > 0));
+        }
+
+        for (int size = 0; size < _sizes.Count && bought > 1 && choices.Count < MostChoices; size++)
+        {
+            if (_sizes.Price[size] > 0)
+            {
+                bool[] alone = new bool[_sizes.Count];
+                alone[size] = true;
+                choices.Add(alone);
+            }
+        }
+
+        return choices;
+    }
+
+    /// <summary>The best of the plans from every order and rule on the sheets that are open; null where the effort ends before there is one.</summary>
+    private List<FilledSheet>? First()
+    {
+        List<FilledSheet>? best = null;
         foreach (int[] order in _orders)
         {
             for (int rule = 0; rule < Rules; rule++)
@@ -70,37 +176,63 @@ internal sealed class SheetSearch
                 Array.Copy(_kinds.Count, _work, _work.Length);
                 Array.Clear(_used, 0, _used.Length);
                 _prefersOne = _sizes.Count == 1 || !_prefersOne;
-                List<FilledSheet>? plan = Pack(order, rule, [], Cost, int.MaxValue);
-                if (plan is not null && (Best.Count == 0 || IsBetter(plan, Best)))
+                List<FilledSheet>? plan = Pack(order, rule, [], best is null ? long.MaxValue : CostOf(best), int.MaxValue);
+                if (plan is not null && (best is null || IsBetter(plan, best)))
                 {
-                    (Best, Cost) = (plan, CostOf(plan));
-                    if (IsDone())
+                    best = plan;
+                    if (Best.Count == 0 || IsBetter(plan, Best))
                     {
-                        return;
+                        (Best, Cost) = ([.. plan], CostOf(plan));
                     }
                 }
 
-                if (_effort.IsSpent)
+                if (IsDone || IsSpent)
                 {
-                    return;
+                    return best;
                 }
             }
         }
 
-        Improve(IsDone, () => _effort.Left / 8, leastCost);
+        return best;
+    }
 
-        bool IsDone() => Cost <= leastCost && Best.Count <= leastSheets;
+    /// <summary>Sheets of one size: turn by turn with a search for layouts that waste little, each turn longer than the one before.</summary>
+    private void ImproveInTurn(List<FilledSheet> plan)
+    {
+        SheetTightSearch? tight = null;
+        for (long steps = 4_000_000; !IsDone && !IsSpent; steps *= 2)
+        {
+            Improve(plan, Math.Min(_stop, _effort.Used + steps));
+            int sheets = IsShort ? _sizes.Limit[0] : Best.Count - 1;
+            double room = (double)_sizes.Width[0] * _sizes.Height[0] * sheets;
+            if (IsDone || IsSpent || _sawn || _kinds.Pieces > MostTightPieces || sheets < _leastSheets || room * (1 - TightWaste) > _area)
+            {
+                continue;
+            }
+
+            if (tight is null || tight.Sheets != sheets)
+            {
+                tight = new SheetTightSearch(_kinds, _sizes.Width[0], _sizes.Height[0], sheets, _effort);
+            }
+
+            if (tight.Find(Math.Min(_stop, _effort.Used + (steps * (room * (1 - LittleWaste) > _area ? 2 : 8)))) is { } found)
+            {
+                (Best, Cost) = (found, CostOf(found));
+                (plan, tight) = ([.. found], null);
+            }
+        }
     }
 
     /// <summary>The emptiest sheet filled anew, so that what is left of it is one piece as large as can be found.</summary>
     internal void Gather()
     {
-        int at = Emptiest(Best);
-        FilledSheet sheet = Best[at];
-        if (sheet.Size == _missing)
+        int at = Emptiest(Best, false);
+        if (at < 0)
         {
             return;
         }
+
+        FilledSheet sheet = Best[at];
 
         long width = _sizes.Width[sheet.Size], height = _sizes.Height[sheet.Size];
         (long across, FilledSheet low) = Squeeze(sheet, width, height, true);
@@ -156,20 +288,22 @@ internal sealed class SheetSearch
         long cost = 0;
         foreach (FilledSheet sheet in plan)
         {
-            cost += PriceOf(sheet.Size);
+            cost += PriceOf(sheet);
         }
 
         return cost;
     }
 
-    private long PriceOf(int size) => size == _missing ? Missing : _sizes.Price[size];
+    private long PriceOf(FilledSheet sheet) => sheet.Size == _missing ? Missing * (long)Math.Ceiling(10_000 * (sheet.Area / _area)) : _sizes.Price[sheet.Size];
 
-    private static double Squares(List<FilledSheet> plan)
+    private double SheetArea(int size) => (double)_sizes.Width[size] * _sizes.Height[size];
+
+    private double Squares(List<FilledSheet> plan)
     {
         double sum = 0;
         foreach (FilledSheet sheet in plan)
         {
-            sum += sheet.Area * sheet.Area;
+            sum += sheet.Size == _missing ? 0 : sheet.Area * (sheet.Area / SheetArea(sheet.Size));
         }
 
         return sum;
@@ -179,7 +313,7 @@ internal sealed class SheetSearch
     {
         FilledSheet sheet = _sawn ? _sawing.Fill(_work, order, rule, width, height) : _filling.Fill(_work, order, (FillRule)rule, width, height);
         long steps = _filling.Steps + _sawing.Steps;
-        _effort.Spend(steps - _steps + 1);
+        _effort.Spend(steps - _steps + FillSteps);
         _steps = steps;
         return sheet;
     }
@@ -209,9 +343,9 @@ internal sealed class SheetSearch
                 int size = sizes[plan.Count];
 
                 // An earlier sheet may have become one of this size: then there may be none left.
-                if (size == _missing || used[size] < _sizes.Limit[size])
+                if (used[size] < _sizes.Limit[size])
                 {
-                    sheet = Fill(order, rule, size == _missing ? _wide : _sizes.Width[size], size == _missing ? _high : _sizes.Height[size]);
+                    sheet = Fill(order, rule, _sizes.Width[size], _sizes.Height[size]);
                     sheet.Size = size;
                     if (sheet.Places.Count == 0)
                     {
@@ -220,9 +354,9 @@ internal sealed class SheetSearch
                 }
             }
 
-            sheet ??= FillCheapest(order, rule, used, left);
+            sheet ??= FillCheapest(order, rule, used, left) ?? Rest();
             left -= sheet.Places.Count;
-            cost += PriceOf(sheet.Size);
+            cost += PriceOf(sheet);
             if (sheet.Size != _missing)
             {
                 used[sheet.Size]++;
@@ -234,8 +368,24 @@ internal sealed class SheetSearch
         return cost > most ? null : plan;
     }
 
-    /// <summary>The next sheet, of the size that costs least for the area it holds; of those that hold all the rest the cheapest, every other time.</summary>
-    private FilledSheet FillCheapest(int[] order, int rule, int[] used, int left)
+    /// <summary>What is left in the pool, on no sheet.</summary>
+    private FilledSheet Rest()
+    {
+        FilledSheet rest = new() { Size = _missing };
+        for (int kind = 0; kind < _work.Length; kind++)
+        {
+            rest.Area += _work[kind] * _kinds.Area[kind];
+            for (; _work[kind] > 0; _work[kind]--)
+            {
+                rest.Places.Add(new SheetPlace(kind, false, 0, 0));
+            }
+        }
+
+        return rest;
+    }
+
+    /// <summary>The next sheet, of the size that costs least for the area it holds; of those that hold all the rest the cheapest, every other time. Null where there is none.</summary>
+    private FilledSheet? FillCheapest(int[] order, int rule, int[] used, int left)
     {
         FilledSheet? best = null;
         bool bestHoldsAll = false;
@@ -245,12 +395,12 @@ internal sealed class SheetSearch
         int open = 0;
         for (int size = 0; size < _sizes.Count; size++)
         {
-            open += used[size] < _sizes.Limit[size] ? 1 : 0;
+            open += _isOpen[size] && used[size] < _sizes.Limit[size] ? 1 : 0;
         }
 
         for (int size = 0; size < _sizes.Count; size++)
         {
-            if (used[size] >= _sizes.Limit[size])
+            if (!_isOpen[size] || used[size] >= _sizes.Limit[size])
             {
                 continue;
             }
@@ -283,13 +433,7 @@ internal sealed class SheetSearch
             }
         }
 
-        if (best is null)
-        {
-            Array.Copy(pool, _work, pool.Length);
-            best = Fill(order, rule, _wide, _high);
-            best.Size = _missing;
-        }
-        else if (bestPool is not null)
+        if (bestPool is not null)
         {
             Array.Copy(bestPool, _work, bestPool.Length);
         }
@@ -297,17 +441,15 @@ internal sealed class SheetSearch
         return best;
     }
 
-    private void Improve(Func<bool> isDone, Func<long> rest, long leastCost)
+    private void Improve(List<FilledSheet> plan, long until)
     {
-        List<FilledSheet> plan = [.. Best];
-        long stopAt = -1;
-        while (!_effort.IsSpent)
+        while (_effort.Used < until)
         {
-            if (Cost <= leastCost)
+            if (_sizes.Count > 1 && Cost <= _leastCost && !IsShort)
             {
-                // Only fewer sheets or sizes remain to be won: that is worth a part of the effort.
-                stopAt = stopAt < 0 ? _effort.Used + rest() : stopAt;
-                if (_effort.Used >= stopAt)
+                // Only fewer sheets remain to be won: that is worth a little.
+                _lastStop = Math.Min(_lastStop, _effort.Used + Math.Min(_effort.Left / 8, LastSteps));
+                if (_effort.Used >= _lastStop)
                 {
                     return;
                 }
@@ -335,13 +477,14 @@ internal sealed class SheetSearch
                 Turn(pool);
                 _prefersOne = _chance.Below(2) == 0;
                 List<int> sizes = old.ConvertAll(static sheet => sheet.Size);
+                sizes.Remove(_missing);
                 Shuffle(sizes);
                 if (_sizes.Count > 1 && _chance.Below(3) == 0)
                 {
                     sizes.Clear();
                 }
 
-                List<FilledSheet>? again = Pack(Shuffled(_orders[_chance.Below(_orders.Length)], pool), _chance.Below(Rules), sizes, oldCost, old.Count + (_sizes.Count > 1 ? 1 : 0));
+                List<FilledSheet>? again = Pack(Shuffled(_orders[_chance.Below(_orders.Length)], pool), _chance.Below(Rules), sizes, oldCost, old.Count + (_sizes.Count > 1 || IsShort ? 1 : 0));
                 if (again is not null && !IsBetter(best ?? old, again))
                 {
                     best = again;
@@ -364,7 +507,7 @@ internal sealed class SheetSearch
             if (cost < Cost || (cost == Cost && plan.Count < Best.Count))
             {
                 (Best, Cost) = ([.. plan], cost);
-                if (isDone())
+                if (IsDone)
                 {
                     return;
                 }
@@ -396,11 +539,12 @@ internal sealed class SheetSearch
     /// <summary>Two or three sheets, the emptiest often among them; one alone may go on a cheaper one.</summary>
     private List<int> Choose(List<FilledSheet> plan)
     {
-        int take = Math.Min(plan.Count, (_sizes.Count > 1 ? 1 : 2) + _chance.Below(2));
+        int least = _sizes.Count > 1 && !IsShort ? 1 : 2;
+        int take = Math.Min(plan.Count, least + _chance.Below(_sizes.Count > 1 ? 3 : 2));
         List<int> chosen = [];
         while (chosen.Count < take)
         {
-            int at = chosen.Count == 0 && _chance.Below(2) == 0 ? Emptiest(plan) : _chance.Below(plan.Count);
+            int at = chosen.Count == 0 && _chance.Below(2) == 0 ? Emptiest(plan, true) : _chance.Below(plan.Count);
             if (!chosen.Contains(at))
             {
                 chosen.Add(at);
@@ -424,12 +568,15 @@ internal sealed class SheetSearch
         return pool;
     }
 
-    private static int Emptiest(List<FilledSheet> plan)
+    /// <summary>The sheet with most of its area free; what there is no sheet for before any, or left out.</summary>
+    private int Emptiest(List<FilledSheet> plan, bool countsMissing)
     {
-        int at = 0;
-        for (int i = 1; i < plan.Count; i++)
+        int at = -1;
+        double most = -1;
+        for (int i = 0; i < plan.Count; i++)
         {
-            at = plan[i].Area < plan[at].Area ? i : at;
+            double free = plan[i].Size == _missing ? (countsMissing ? double.MaxValue : -1) : SheetArea(plan[i].Size) - plan[i].Area;
+            (at, most) = free > most ? (i, free) : (at, most);
         }
 
         return at;

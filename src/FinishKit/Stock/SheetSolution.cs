@@ -64,7 +64,7 @@ internal sealed class SheetSolution
         long leastCost = Least(kinds, sizes, sizes.Price, proofs, effort);
         long leastSheets = Least(kinds, sizes, Array.ConvertAll(sizes.Price, static _ => 1L), proofs, effort);
         SheetSearch search = new(kinds, sizes, job.IsSawn, effort);
-        search.Run(leastCost, (int)Math.Min(int.MaxValue, leastSheets));
+        search.Run(leastCost, LeastAtCost(kinds, sizes, leastCost, leastSheets, proofs, effort));
         search.Gather();
         bool isShort = search.IsShort || Array.Exists(solution.IsTooLarge, static large => large);
         foreach (FilledSheet sheet in search.Best)
@@ -85,6 +85,16 @@ internal sealed class SheetSolution
         solution.LeastSheets = isShort ? null : (int)leastSheets;
         (solution.Proofs, solution.Nodes) = (proofs, effort.Used);
         return solution;
+    }
+
+    /// <summary>The fewest sheets that hold every value and cost so much; where that is not found the fewest at any cost.</summary>
+    private static int LeastAtCost(SheetKinds kinds, SheetSizes sizes, long leastCost, long leastSheets, List<PartValues> proofs, CuttingEffort effort)
+    {
+        // A sheet more is a little dearer: no plan has more sheets than pieces.
+        long share = kinds.Pieces + 1L;
+        long both = leastCost < long.MaxValue / (2 * share) ? Least(kinds, sizes, Array.ConvertAll(sizes.Price, price => (price * share) + 1), proofs, effort) : long.MaxValue;
+        long least = both / share == leastCost ? Math.Max(leastSheets, both % share) : leastSheets;
+        return (int)Math.Min(int.MaxValue, least);
     }
 
     /// <summary>The cheapest sheets that hold every value.</summary>

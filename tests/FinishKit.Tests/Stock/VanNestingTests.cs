@@ -8,8 +8,8 @@ namespace FinishKit.Tests.Stock;
 /// <summary>Jobs of van size (Reference/van2d-dev.jsonl), the fewest sheets found by other programs, where pieces may lie anywhere: layouts checked piece by piece, routed and sawn.</summary>
 public class VanNestingTests(VanNestingTests.Plans plans, ITestOutputHelper output) : IClassFixture<VanNestingTests.Plans>
 {
-    /// <summary>Where one sheet more than the best known is taken: pieces that fill their sheets to a hundredth or less.</summary>
-    private static readonly string[] s_oneMore = ["van2d-051", "van2d-159"];
+    /// <summary>Where one sheet more than the best known is taken: 39 pieces that fill four sheets to a hundredth.</summary>
+    private static readonly string[] s_oneMore = ["van2d-051"];
 
     [Fact]
     public void There_are_130_jobs_on_sheets_of_two_sizes()
