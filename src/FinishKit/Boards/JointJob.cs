@@ -27,10 +27,10 @@ public sealed record JointRun
     /// <summary>Number of its course, 0 to 10,000. Courses whose numbers differ by 1 are neighbours; runs of one number are one course, and must not overlap.</summary>
     public required int Course { get; init; }
 
-    /// <summary>Where it starts along the wall, at its long point, -100 to 100 m.</summary>
+    /// <summary>Where it starts along the wall, at its long point, -100 to 100 m; <see cref="JointJob.EndGap"/> is left there.</summary>
     public required Length Start { get; init; }
 
-    /// <summary>Where it ends, at its long point, up to 100 m; 1 mm to 20 m beyond the start.</summary>
+    /// <summary>Where it ends, at its long point, up to 100 m; 1 mm to 20 m beyond the start, with the gaps at both ends taken off; <see cref="JointJob.EndGap"/> is left there.</summary>
     public required Length End { get; init; }
 
     /// <summary>What the person at the saw calls it, at most 80 characters; null for its course's number.</summary>
@@ -110,6 +110,9 @@ public sealed record JointJob
         init => _offcuts = value is null ? null : Lists.Keep(value, BoardCutting.MostOffcuts);
     }
 
+    /// <summary>Gap left at both ends of every run, 0 to 100 mm: the boards are that much shorter. None unless said; <see cref="SeasonMovement.EndGap"/> is one.</summary>
+    public Length EndGap { get; init; }
+
     /// <summary>How far joints of neighbouring courses are apart at least, counted in strips, 0 to 20: of the strips under two such joints the numbers differ by this or more. 0: anywhere; 1: not on one strip. Default 2 (common practice).</summary>
     public int? Stagger { get; init; }
 
@@ -128,7 +131,7 @@ public sealed record JointJob
     /// <summary>Nodes of search at most, 1000 to 2,000,000,000: the same job stops at the same place on every machine. Default 20,000,000; a quarter of it is for the cutting plan. What would help where nothing keeps what is asked (<see cref="JointLayout.StripToAdd"/>, <see cref="JointLayout.BoardToBuy"/>) is looked for first, is not counted, has a limit of its own and reports no progress: seconds at the most.</summary>
     public int? Effort { get; init; }
 
-    private (int?, double?, double?, double?, double?, int?) Key => (Stagger, Of(ShortestPiece), Of(Kerf), Of(EndTrim), Of(LeastOffcut), Effort);
+    private (double, int?, double?, double?, double?, double?, int?) Key => (Door.Millimetres(EndGap), Stagger, Of(ShortestPiece), Of(Kerf), Of(EndTrim), Of(LeastOffcut), Effort);
 
     /// <summary>Whether every member is of equal amount, whatever its unit, and the lists hold the same in the same order.</summary>
     /// <param name="other">The other.</param>
