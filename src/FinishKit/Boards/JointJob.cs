@@ -19,6 +19,18 @@ public sealed record JointRun
         End = end;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="course">Number of its course.</param>
+    /// <param name="start">Where it starts.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <param name="name">See <see cref="Name"/>.</param>
+    [SetsRequiredMembers]
+    public JointRun(int course, Length start, Length end, string? name = null)
+        : this(course, start, end)
+    {
+        Name = name;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public JointRun()
     {
@@ -78,6 +90,43 @@ public sealed record JointJob
         Runs = runs;
         Strips = strips;
         Stock = stock;
+    }
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="runs">The courses.</param>
+    /// <param name="strips">Where boards may butt.</param>
+    /// <param name="stock">The boards that can be bought.</param>
+    /// <param name="offcuts">See <see cref="Offcuts"/>.</param>
+    /// <param name="endGap">See <see cref="EndGap"/>.</param>
+    /// <param name="stagger">See <see cref="Stagger"/>.</param>
+    /// <param name="shortestPiece">See <see cref="ShortestPiece"/>.</param>
+    /// <param name="kerf">See <see cref="Kerf"/>.</param>
+    /// <param name="endTrim">See <see cref="EndTrim"/>.</param>
+    /// <param name="leastOffcut">See <see cref="LeastOffcut"/>.</param>
+    /// <param name="effort">See <see cref="Effort"/>.</param>
+    [SetsRequiredMembers]
+    public JointJob(
+        IReadOnlyList<JointRun> runs,
+        IReadOnlyList<Length> strips,
+        IReadOnlyList<StockBoard> stock,
+        IReadOnlyList<BoardOffcut>? offcuts = null,
+        Length endGap = default,
+        int? stagger = null,
+        Length? shortestPiece = null,
+        Length? kerf = null,
+        Length? endTrim = null,
+        Length? leastOffcut = null,
+        int? effort = null)
+        : this(runs, strips, stock)
+    {
+        Offcuts = offcuts;
+        EndGap = endGap;
+        Stagger = stagger;
+        ShortestPiece = shortestPiece;
+        Kerf = kerf;
+        EndTrim = endTrim;
+        LeastOffcut = leastOffcut;
+        Effort = effort;
     }
 
     /// <summary>The courses, 1 to 200 runs in any order.</summary>
