@@ -283,7 +283,7 @@ internal sealed class Answers
         Courses = Profile is null ? null : Ask(() => CourseLayout.Check(face), () => CourseLayout.LayOut(face), ("face.Openings", "$.windows"), ("face.FaceLength", "$.length"), ("face.Board", "$.boards"), ("face", "$.profile"));
 
         // The edge through its marks, and every course's end on it. The square ends of the boards are at the other end.
-        MeasuredPoint[] marks = [.. survey.Edge.Marks.Select(mark => new MeasuredPoint(mark.Along, isRear ? Less(survey.Length, mark.Offset) : mark.Offset))];
+        MeasuredPoint[] marks = [.. survey.Edge.Marks.Select(mark => new MeasuredPoint(mark.Along, isRear ? survey.Length - mark.Offset : mark.Offset))];
         Edge = Ask(() => EdgeCurve.CheckThrough(marks), () => EdgeCurve.Through(marks), ("points", "$.edge.marks"));
         if (Courses is not null && Edge is not null && (Edge.Lowest.Millimeters > 0 || Edge.Highest.Millimeters < Girth.Millimeters))
         {
@@ -298,8 +298,8 @@ internal sealed class Answers
         EndCutJob ends = new(Edge, Courses.Lines, isRear ? default : survey.Length) { HiddenWidth = Board.StillCovered, UnderTrim = survey.Edge.UnderTrim };
         Ends = Ask(() => EndCuts.Check(ends), () => EndCuts.Schedule(ends), ("job", "$.edge"));
 
-        // Joints on strips, boards to buy and cuts, in one question.
-        JointJob joints = new(Ends is null ? [] : [.. Runs()], survey.Strips, boards.Stock) { Offcuts = boards.Offcuts };
+        // Joints on strips, boards to buy and cuts, in one question: each course in parts between windows, up to the edge, less the gaps at the ends.
+        JointJob joints = new(Courses.Runs(Ends), survey.Strips, boards.Stock) { Offcuts = boards.Offcuts, EndGap = boards.EndGap };
         Joints = Ends is null ? null : Ask(() => BoardJoints.Check(joints), () => BoardJoints.Choose(joints), ("job.Strips", "$.strips"), ("job.Stock", "$.boards.stock"), ("job.Offcuts", "$.boards.offcuts"), ("job", "$.windows"));
     }
 
@@ -314,9 +314,6 @@ internal sealed class Answers
     internal readonly EndCutSchedule? Ends;
     internal readonly JointLayout? Joints;
 
-    /// <summary>On the grid of a nanometre.</summary>
-    internal static Length Less(Length one, Length other) => Mm(Math.Round(one.Millimeters - other.Millimeters, 6));
-
     /// <summary>What the sheet takes of every answer beside its figures.</summary>
     internal IEnumerable<(string Of, IReadOnlyList<Finding> Findings, IReadOnlyList<DefaultUsed> Defaults, Workings[] Workings)> All() =>
     [
@@ -326,30 +323,6 @@ internal sealed class Answers
         ("ends", Ends!.Findings, Ends.DefaultsUsed, [Edge!.Explain(), Ends.Explain()]),
         ("boards", Joints!.Findings, Joints.DefaultsUsed, [Joints.Explain(), Joints.Cutting.Explain()]),
     ];
-
-    /// <summary>Where a length from the square ends lies on the wall.</summary>
-    internal Length OnWall(Length length) => Ends!.IsEdgeAtRear ? length : Less(Survey.Length, length);
-
-    /// <summary>What is to be boarded without a break: each course, in parts where a window takes all of its width, less the gaps at the ends.</summary>
-    private IEnumerable<JointRun> Runs()
-    {
-        for (int i = 0; i < Courses!.Courses.Count; i++)
-        {
-            double edge = OnWall(Ends!.Courses[i].LongPoint).Millimeters, gap = Survey.Boards.EndGap.Millimeters;
-            List<(double From, double To)> parts = [];
-            foreach ((double from, double to) in Courses.Courses[i].Pieces.Select(static piece => (piece.FromU.Millimeters, piece.ToU.Millimeters)))
-            {
-                bool goesOn = parts.Count > 0 && from <= parts[^1].To;
-                parts = goesOn ? [.. parts[..^1], (parts[^1].From, Math.Max(to, parts[^1].To))] : [.. parts, (from, to)];
-            }
-
-            foreach (((double from, double to), char letter) in parts.Zip("ABCDEFGHIJKLMNOPQRSTUVWXYZ"))
-            {
-                (double start, double end) = Ends.IsEdgeAtRear ? (from, Math.Min(to, edge)) : (Math.Max(from, edge), to);
-                yield return new JointRun(i + 1, Mm(Math.Round(start + gap, 6)), Mm(Math.Round(end - gap, 6))) { Name = FormattableString.Invariant($"{i + 1}") + (parts.Count > 1 ? letter : string.Empty) };
-            }
-        }
-    }
 
     private static MoistureBalance Wood((double Celsius, double Humidity) air) => EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(air.Celsius), RelativeHumidity.FromPercent(air.Humidity));
 
@@ -502,7 +475,7 @@ internal sealed class BoardSheet(Answers answers)
         foreach (EndCut cut in _ends.Courses)
         {
             string scribe = !cut.NeedsScribe ? string.Empty : cut.ServesSetBack ? $"; move the cut {Fine(cut.SetBack)} in" : "; SCRIBE";
-            Line($"  {cut.Course,-4} {Plain(Math.Abs(cut.SawAngle.Degrees), 1),-8} {(cut.Change is { } change ? Plain(Math.Abs(change.Degrees), 1) : "-"),-7} {(cut.LongPointAt is not { } at ? "square" : at.Millimeters == cut.LowerLine.Millimeters ? "below" : "above"),-11} {Pair(answers.OnWall(cut.LengthAtLowerLine)),-17} {Pair(answers.OnWall(cut.LengthAtUpperLine)),-17} {Fine(cut.GapLeft)}{(cut.WoodInTheWay.Millimeters < 0.005 ? string.Empty : $", {Fine(cut.WoodInTheWay)} wood in the way")}{scribe}");
+            Line($"  {cut.Course,-4} {Plain(Math.Abs(cut.SawAngle.Degrees), 1),-8} {(cut.Change is { } change ? Plain(Math.Abs(change.Degrees), 1) : "-"),-7} {(cut.LongPointAt is not { } at ? "square" : at.Millimeters == cut.LowerLine.Millimeters ? "below" : "above"),-11} {Pair(cut.OffsetAtLowerLine),-17} {Pair(cut.OffsetAtUpperLine),-17} {Fine(cut.GapLeft)}{(cut.WoodInTheWay.Millimeters < 0.005 ? string.Empty : $", {Fine(cut.WoodInTheWay)} wood in the way")}{scribe}");
         }
 
         if (answers.Edge!.GreatestDifferenceAt is { } doubt)
@@ -543,8 +516,8 @@ internal sealed class BoardSheet(Answers answers)
                 (JointedRun run, int index) = parts[piece.Part];
                 BoardCourse course = _courses.Courses[run.Course - 1];
                 EndCut cut = _ends.Courses[run.Course - 1];
-                Length edge = answers.OnWall(cut.LongPoint), gap = _survey.Boards.EndGap;
-                bool isAtEdge = _ends.IsEdgeAtRear ? index == run.Joints.Count && run.End.Millimeters == Answers.Less(edge, gap).Millimeters : index == 0 && run.Start.Millimeters == Answers.Less(edge, -gap).Millimeters;
+                JointRun wall = _joints.Job.Runs[run.Run];
+                bool isAtEdge = cut.LongPointOffset.Millimeters == (_ends.IsEdgeAtRear ? wall.End : wall.Start).Millimeters && index == (_ends.IsEdgeAtRear ? run.Joints.Count : 0);
                 string end = !isAtEdge ? "square" : $"{Plain(Math.Abs(cut.SawAngle.Degrees), 1)} deg, long {(cut.SawAngle.Degrees < 0 ? "below" : "above")}";
                 bool isFirst = ReferenceEquals(piece, board.Pieces[0]);
                 Line($"  {(isFirst ? $"{i + 1}" : string.Empty),-4} {(isFirst ? of : string.Empty),-17} {(run.Pieces.Count == 1 ? run.Name : $"{run.Name}, {index + 1} of {run.Pieces.Count}"),-12} {Pair(piece.Length),-17} {(course.IsWhole ? "whole" : Pair(course.RipWidth)),-17} {end}");

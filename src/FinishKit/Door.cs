@@ -152,6 +152,17 @@ internal static class Door
     internal static double Number(double value, Name parameter, Allowed allowed, List<InputProblem>? problems) =>
         allowed.Holds(value) ? value : Refuse(value, parameter.ToString(), allowed, problems);
 
+    /// <summary>Whether a range in millimetres ends beyond where it begins; else its end is reported.</summary>
+    internal static bool Rises(double from, double to, Name end, List<InputProblem>? problems)
+    {
+        if (from >= to)
+        {
+            Report(new InputProblem(end.ToString(), Print.Number(to) + " mm", "more than where it begins, " + Print.Number(from) + " mm", isRange: true), problems);
+        }
+
+        return from < to;
+    }
+
     internal static bool IsMissing(object? value, Name parameter, string allowed, List<InputProblem>? problems)
     {
         if (value is not null)

@@ -19,6 +19,7 @@ namespace FinishKit.Consumers
             WhichNail();
             BadRowsDoNotStopTheBatch();
             Withdrawals();
+            WhatHasADefaultIsSetByName();
             LengthsAsPeopleWriteThem();
             BoardSpans();
             StripsAndSlats();
@@ -64,6 +65,20 @@ namespace FinishKit.Consumers
 
             // By hand: 12 * 3 * 9.80665 = 353.0394 N; over 40 N that is 8.83.
             Expect.True("nine fasteners hold 12 kg", hung.Fasteners == 9);
+        }
+
+        private static void WhatHasADefaultIsSetByName()
+        {
+            // By hand: without kerf and trim two of 1219 are 2438, one board; with the defaults they would be two.
+            CuttingPlan plan = BoardCutting.Cut(new CuttingJob(
+                new[] { new BoardPart(Measure.Mm(1219), 2) }, new[] { new StockBoard(Measure.Mm(2438), 9.80m, available: 5) }, kerf: Measure.Mm(0), endTrim: Measure.Mm(0)));
+            Expect.Near("boards without kerf and trim", 1, plan.Boards.Count, 0);
+
+            // By hand: 2410 less 3 at both ends is 2404.
+            JointLayout joints = BoardJoints.Choose(new JointJob(
+                new[] { new JointRun(1, Measure.Mm(0), Measure.Mm(2410), name: "under the window") }, new Length[0], new[] { new StockBoard(Measure.Mm(2438), 9.80m) }, endGap: Measure.Mm(3)));
+            Expect.Near("a course between its gaps, mm", 2404, joints.Runs[0].Pieces[0].Millimeters, 1e-9);
+            Expect.Same("its name", "under the window", joints.Runs[0].Name);
         }
 
         private static void LengthsAsPeopleWriteThem()

@@ -11,6 +11,36 @@ public sealed record BayQuestion
     [SetsRequiredMembers]
     public BayQuestion(BeamSection section) => Section = section;
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="section">The board, strip or panel.</param>
+    /// <param name="surface">See <see cref="Surface"/>.</param>
+    /// <param name="pointLoad">See <see cref="PointLoad"/>.</param>
+    /// <param name="uniformLoad">See <see cref="UniformLoad"/>.</param>
+    /// <param name="spans">See <see cref="Spans"/>.</param>
+    /// <param name="deflectionLimit">See <see cref="DeflectionLimit"/>.</param>
+    /// <param name="deflectionRatio">See <see cref="DeflectionRatio"/>.</param>
+    /// <param name="cap">See <see cref="Cap"/>.</param>
+    [SetsRequiredMembers]
+    public BayQuestion(
+        BeamSection section,
+        Surface surface = Surface.Wall,
+        Force? pointLoad = null,
+        ForcePerLength? uniformLoad = null,
+        int? spans = null,
+        Length? deflectionLimit = null,
+        double? deflectionRatio = null,
+        Length? cap = null)
+        : this(section)
+    {
+        Surface = surface;
+        PointLoad = pointLoad;
+        UniformLoad = uniformLoad;
+        Spans = spans;
+        DeflectionLimit = deflectionLimit;
+        DeflectionRatio = deflectionRatio;
+        Cap = cap;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public BayQuestion()
     {

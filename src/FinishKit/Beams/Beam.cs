@@ -28,6 +28,17 @@ public sealed record Beam
         Spans = spans;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="section">The section.</param>
+    /// <param name="spans">Distances between supports, in order.</param>
+    /// <param name="displacements">See <see cref="Displacements"/>. Null for none.</param>
+    [SetsRequiredMembers]
+    public Beam(BeamSection section, IReadOnlyList<Length> spans, IReadOnlyList<Length>? displacements = null)
+        : this(section, spans)
+    {
+        Displacements = displacements ?? [];
+    }
+
     /// <summary>Makes one by its members.</summary>
     public Beam()
     {

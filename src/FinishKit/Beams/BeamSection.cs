@@ -43,6 +43,37 @@ public sealed record BeamSection
         Elasticity = elasticity;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="width">Width.</param>
+    /// <param name="thickness">Net thickness.</param>
+    /// <param name="elasticity">Modulus of elasticity.</param>
+    /// <param name="bendingStrength">See <see cref="BendingStrength"/>.</param>
+    /// <param name="elasticitySource">See <see cref="ElasticitySource"/>.</param>
+    /// <param name="strengthSource">See <see cref="StrengthSource"/>.</param>
+    /// <param name="grade">See <see cref="Grade"/>.</param>
+    /// <param name="stiffnessFactor">See <see cref="StiffnessFactor"/>.</param>
+    /// <param name="strengthDivisor">See <see cref="StrengthDivisor"/>.</param>
+    [SetsRequiredMembers]
+    public BeamSection(
+        Length width,
+        Length thickness,
+        Pressure elasticity,
+        Pressure? bendingStrength = null,
+        Source? elasticitySource = null,
+        Source? strengthSource = null,
+        SectionGrade grade = SectionGrade.KnottyBoard,
+        double? stiffnessFactor = null,
+        double? strengthDivisor = null)
+        : this(width, thickness, elasticity)
+    {
+        BendingStrength = bendingStrength;
+        ElasticitySource = elasticitySource;
+        StrengthSource = strengthSource;
+        Grade = grade;
+        StiffnessFactor = stiffnessFactor;
+        StrengthDivisor = strengthDivisor;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public BeamSection()
     {

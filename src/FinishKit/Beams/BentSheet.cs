@@ -42,6 +42,40 @@ public sealed record BentSheet
         BendingStrength = bendingStrength;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="thickness">Thickness that the other figures belong to.</param>
+    /// <param name="elasticity">Mean modulus of elasticity in bending, in the direction around the curve.</param>
+    /// <param name="bendingStrength">Characteristic bending strength in that direction.</param>
+    /// <param name="strengthBasis">See <see cref="StrengthBasis"/>.</param>
+    /// <param name="factor">See <see cref="Factor"/>.</param>
+    /// <param name="publishedRadius">See <see cref="PublishedRadius"/>.</param>
+    /// <param name="publishedSource">See <see cref="PublishedSource"/>.</param>
+    /// <param name="grain">See <see cref="Grain"/>.</param>
+    /// <param name="name">See <see cref="Name"/>.</param>
+    /// <param name="source">See <see cref="Source"/>.</param>
+    [SetsRequiredMembers]
+    public BentSheet(
+        Length thickness,
+        Pressure elasticity,
+        Pressure bendingStrength,
+        PlywoodStrengthBasis strengthBasis = PlywoodStrengthBasis.Characteristic,
+        double? factor = null,
+        Length? publishedRadius = null,
+        Source? publishedSource = null,
+        BendGrain? grain = null,
+        string? name = null,
+        Source? source = null)
+        : this(thickness, elasticity, bendingStrength)
+    {
+        StrengthBasis = strengthBasis;
+        Factor = factor;
+        PublishedRadius = publishedRadius;
+        PublishedSource = publishedSource;
+        Grain = grain;
+        Name = name;
+        Source = source;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public BentSheet()
     {

@@ -111,6 +111,26 @@ public sealed class BoardCourse
 
     internal long Upper => _upper;
 
+    /// <summary>Where along the van it is boarded without a break: pieces that touch are one board, notched or not.</summary>
+    internal List<(long Start, long End)> Stretches()
+    {
+        List<(long Start, long End)> stretches = [];
+        foreach (CoursePiece piece in Pieces)
+        {
+            int last = stretches.Count - 1;
+            if (last >= 0 && piece.Cut.U0 <= stretches[last].End)
+            {
+                stretches[last] = (stretches[last].Start, Math.Max(stretches[last].End, piece.Cut.U1));
+            }
+            else
+            {
+                stretches.Add((piece.Cut.U0, piece.Cut.U1));
+            }
+        }
+
+        return stretches;
+    }
+
     /// <summary>Lines, width, and whether it is whole, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString()

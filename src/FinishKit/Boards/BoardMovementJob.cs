@@ -17,6 +17,38 @@ public sealed record BoardMovementJob
         Coefficient = coefficient;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="board">Profile, width and gap of the boards, as they are when fitted.</param>
+    /// <param name="coefficient">How much their wood moves across the grain.</param>
+    /// <param name="boards">See <see cref="Boards"/>.</param>
+    /// <param name="fittingMoisture">See <see cref="FittingMoisture"/>.</param>
+    /// <param name="driestMoisture">See <see cref="DriestMoisture"/>.</param>
+    /// <param name="wettestMoisture">See <see cref="WettestMoisture"/>.</param>
+    /// <param name="leastGap">See <see cref="LeastGap"/>.</param>
+    /// <param name="endGap">See <see cref="EndGap"/>.</param>
+    /// <param name="leastCovered">See <see cref="LeastCovered"/>.</param>
+    [SetsRequiredMembers]
+    public BoardMovementJob(
+        BoardCover board,
+        DimensionalChangeCoefficient coefficient,
+        int boards = 1,
+        double? fittingMoisture = null,
+        double? driestMoisture = null,
+        double? wettestMoisture = null,
+        Length? leastGap = null,
+        Length? endGap = null,
+        Length? leastCovered = null)
+        : this(board, coefficient)
+    {
+        Boards = boards;
+        FittingMoisture = fittingMoisture;
+        DriestMoisture = driestMoisture;
+        WettestMoisture = wettestMoisture;
+        LeastGap = leastGap;
+        EndGap = endGap;
+        LeastCovered = leastCovered;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public BoardMovementJob()
     {

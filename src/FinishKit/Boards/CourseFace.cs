@@ -50,6 +50,49 @@ public sealed record CourseFace
         Board = board;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="faceLength">Its extent along the van.</param>
+    /// <param name="girth">Its extent up the girth.</param>
+    /// <param name="board">What a board covers.</param>
+    /// <param name="girthAtFront">See <see cref="GirthAtFront"/>.</param>
+    /// <param name="girthAtRear">See <see cref="GirthAtRear"/>.</param>
+    /// <param name="openings">See <see cref="Openings"/>. Null for none.</param>
+    /// <param name="breaks">See <see cref="Breaks"/>. Null for none.</param>
+    /// <param name="breakLimit">See <see cref="BreakLimit"/>.</param>
+    /// <param name="runThroughBreaks">See <see cref="RunThroughBreaks"/>.</param>
+    /// <param name="rule">See <see cref="Rule"/>.</param>
+    /// <param name="bandRules">See <see cref="BandRules"/>. Null for none.</param>
+    /// <param name="setOutError">See <see cref="SetOutError"/>.</param>
+    /// <param name="leastCourse">See <see cref="LeastCourse"/>.</param>
+    [SetsRequiredMembers]
+    public CourseFace(
+        Length faceLength,
+        Length girth,
+        BoardCover board,
+        Length? girthAtFront = null,
+        Length? girthAtRear = null,
+        IReadOnlyList<FaceOpening>? openings = null,
+        IReadOnlyList<FaceBreak>? breaks = null,
+        Angle? breakLimit = null,
+        bool runThroughBreaks = false,
+        CourseRule rule = CourseRule.BestOffset,
+        IReadOnlyList<CourseRule>? bandRules = null,
+        Length? setOutError = null,
+        Length? leastCourse = null)
+        : this(faceLength, girth, board)
+    {
+        GirthAtFront = girthAtFront;
+        GirthAtRear = girthAtRear;
+        Openings = openings ?? [];
+        Breaks = breaks ?? [];
+        BreakLimit = breakLimit;
+        RunThroughBreaks = runThroughBreaks;
+        Rule = rule;
+        BandRules = bandRules ?? [];
+        SetOutError = setOutError;
+        LeastCourse = leastCourse;
+    }
+
     /// <summary>Its extent along the van, 100 mm to 100 m.</summary>
     public required Length FaceLength { get; init; }
 

@@ -140,16 +140,6 @@ internal sealed class CourseNumbers
         return 0;
     }
 
-    private static bool Rises(double from, double to, Name path, List<InputProblem>? problems)
-    {
-        if (from >= to)
-        {
-            Door.Report(new InputProblem(path.ToString(), Print.Number(to) + " mm", "more than where it begins, " + Print.Number(from) + " mm", isRange: true), problems);
-        }
-
-        return from < to;
-    }
-
     private static void ReadRule(CourseRule rule, string path, List<InputProblem>? problems)
     {
         if (rule is < CourseRule.BestOffset or > CourseRule.WholeAtHead)
@@ -178,30 +168,22 @@ internal sealed class CourseNumbers
         for (int i = 0; i < count; i++)
         {
             Name at = new(name, i);
-            FaceOpening opening = face.Openings[i];
-            if (Door.IsMissing(opening, at, "an opening", problems))
+            if (FaceOpening.Read(face.Openings[i], at, u, v, problems) is not { } read)
             {
                 continue;
             }
 
-            double u0 = Door.Millimetres(opening.FromU, at.Then(".FromU"), u, problems), u1 = Door.Millimetres(opening.ToU, at.Then(".ToU"), u, problems);
-            double v0 = Door.Millimetres(opening.FromV, at.Then(".FromV"), v, problems), v1 = Door.Millimetres(opening.ToV, at.Then(".ToV"), v, problems);
-            if (double.IsNaN(u0 + u1 + v0 + v1) || !Rises(u0, u1, at.Then(".ToU"), problems) || !Rises(v0, v1, at.Then(".ToV"), problems))
-            {
-                continue;
-            }
-
-            CourseOpening box = new(Grid.Nanometres(u0), Grid.Nanometres(u1), Grid.Nanometres(v0), Grid.Nanometres(v1));
+            CourseOpening box = new(Grid.Nanometres(read.U0), Grid.Nanometres(read.U1), Grid.Nanometres(read.V0), Grid.Nanometres(read.V1));
             long head = LeastGirthOver(box.U0, box.U1);
             if (box.V1 > head)
             {
-                Door.Report(new InputProblem(at.Then(".ToV").ToString(), Print.Number(v1) + " mm", "at most the girth there, " + Print.Number(Grid.Millimetres(head)) + " mm", isRange: true), problems);
+                Door.Report(new InputProblem(at.Then(".ToV").ToString(), Print.Number(read.V1) + " mm", "at most the girth there, " + Print.Number(Grid.Millimetres(head)) + " mm", isRange: true), problems);
                 continue;
             }
 
             if (openings.Exists(other => other.Overlaps(box)))
             {
-                Door.Report(new InputProblem(at.ToString(), opening.ToString(), "over no other opening", isRange: true), problems);
+                Door.Report(new InputProblem(at.ToString(), face.Openings[i].ToString(), "over no other opening", isRange: true), problems);
             }
 
             openings.Add(box);

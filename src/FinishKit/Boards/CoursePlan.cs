@@ -125,6 +125,45 @@ public sealed class CoursePlan
         }
     }
 
+    /// <summary>What is to be jointed, for <see cref="JointJob"/>: each course from end to end, or in parts where openings take all of its width.</summary>
+    /// <param name="oneEnd">The end cuts where the courses meet an edge, its offsets being u: there the runs end at the long points. Null where they end with the face.</param>
+    /// <param name="otherEnd">The same at the other end of the face.</param>
+    /// <returns>
+    /// The runs from the foot up, then from the front. The lowest course is 1; each is called by its number, with a letter from the front where there are several: 4A, 4B. A part that lies beyond an edge is
+    /// left out. No gap is taken off at the ends: <see cref="JointJob.EndGap"/> says how much is to be left there.
+    /// </returns>
+    /// <exception cref="ArgumentException">The end cuts are not those between the <see cref="Lines"/> of this plan.</exception>
+    /// <example><code>
+    /// CoursePlan courses = CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(356), BoardCover.TongueAndGroove(Mm(97), Mm(9), Mm(1)))
+    /// {
+    ///     Openings = [new FaceOpening(Mm(500), Mm(1400), Mm(60), Mm(300))],
+    ///     Rule = CourseRule.WholeAtFoot,
+    /// });
+    /// MeasuredEdge rear = EdgeCurve.Straight(new(Mm(0), Mm(3400)), new(Mm(356), Mm(3364.4)));
+    /// EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.Lines, datum: Mm(0)));
+    /// IReadOnlyList&lt;JointRun&gt; runs = courses.Runs(ends);  // 1: 0 to 3400; 2A: 0 to 500, 2B: 1400 to 3391.1; 3A, 3B; 4
+    /// </code></example>
+    public IReadOnlyList<JointRun> Runs(EndCutSchedule? oneEnd = null, EndCutSchedule? otherEnd = null)
+    {
+        RequireLines(oneEnd, nameof(oneEnd));
+        RequireLines(otherEnd, nameof(otherEnd));
+        List<JointRun> runs = [];
+        for (int i = 0; i < Courses.Count; i++)
+        {
+            List<(long Start, long End)> stretches = Courses[i].Stretches();
+            Cut(stretches, oneEnd, i + 1);
+            Cut(stretches, otherEnd, i + 1);
+            for (int k = 0; k < stretches.Count; k++)
+            {
+                // A to Z, then AA to ZZ.
+                string letter = stretches.Count > 1 ? new string((char)('A' + (k % 26)), 1 + (k / 26)) : string.Empty;
+                runs.Add(new JointRun(i + 1, Door.Millimetres(Grid.Millimetres(stretches[k].Start)), Door.Millimetres(Grid.Millimetres(stretches[k].End))) { Name = Print.Number(i + 1) + letter });
+            }
+        }
+
+        return [.. runs];
+    }
+
     /// <summary>How the lines and widths of the courses follow from the offset of each band.</summary>
     /// <returns>The workings.</returns>
     public Workings Explain()
@@ -170,4 +209,45 @@ public sealed class CoursePlan
     /// <returns>The text.</returns>
     public override string ToString() =>
         $"{Print.Number(Courses.Count)} courses, {Print.Number(WholeCount)} whole{(NarrowestPiece is { } narrowest ? $", narrowest piece {Print.Mm(narrowest.Millimeters)}, at least {Print.Mm(Guaranteed.Millimeters)} if the set-out is {Print.Mm(Grid.Millimetres(_numbers.Error))} off" : ", no piece")}";
+
+    private static void Cut(List<(long Start, long End)> stretches, EndCutSchedule? ends, int course)
+    {
+        if (ends is null)
+        {
+            return;
+        }
+
+        foreach (EndCut cut in ends.Courses)
+        {
+            for (int i = stretches.Count - 1; i >= 0 && cut.Course == course; i--)
+            {
+                long edge = Grid.Nanometres(Door.Millimetres(cut.LongPointOffset));
+                (long start, long end) = stretches[i];
+                stretches[i] = ends.IsEdgeAtRear ? (start, Math.Min(end, edge)) : (Math.Max(start, edge), end);
+                if (stretches[i].Start >= stretches[i].End)
+                {
+                    stretches.RemoveAt(i);
+                }
+            }
+        }
+    }
+
+    private void RequireLines(EndCutSchedule? ends, string parameter)
+    {
+        if (ends is null)
+        {
+            return;
+        }
+
+        bool isSame = ends.Lines.Count == Lines.Count;
+        for (int i = 0; isSame && i < Lines.Count; i++)
+        {
+            isSame = ends.Lines[i] == Door.Millimetres(Lines[i]);
+        }
+
+        if (!isSame)
+        {
+            throw new InputProblem(parameter, $"{Print.Number(ends.Courses.Count)} courses from {Print.Number(ends.Lines[0])} to {Print.Mm(ends.Lines[ends.Lines.Count - 1])}", $"end cuts of this plan's {Print.Number(Courses.Count)} courses, between its lines", isRange: false).ToException();
+        }
+    }
 }

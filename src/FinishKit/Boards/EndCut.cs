@@ -44,6 +44,15 @@ public sealed class EndCut
     /// <summary>From the datum to the cut at the upper line.</summary>
     public Length LengthAtUpperLine => Door.Millimetres(Grid.Snap(_place.UpperLength));
 
+    /// <summary>Where the cut meets the lower line, on the scale of the edge's offsets and the datum.</summary>
+    public Length OffsetAtLowerLine => Door.Millimetres(_place.Offset(Lower));
+
+    /// <summary>Where the cut meets the upper line, on the scale of the edge's offsets and the datum.</summary>
+    public Length OffsetAtUpperLine => Door.Millimetres(_place.Offset(Upper));
+
+    /// <summary>Where its long point is, on the scale of the edge's offsets and the datum.</summary>
+    public Length LongPointOffset => Door.Millimetres(_place.Offset(Math.Max(Lower, Upper)));
+
     /// <summary>The greater of the two lengths.</summary>
     public Length LongPoint => Door.Millimetres(Math.Max(Lower, Upper));
 

@@ -32,6 +32,31 @@ public sealed record EndCutJob
         Datum = datum;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="edge">The edge at which the courses end.</param>
+    /// <param name="courseLines">Heights of the lines between courses, with the bottom of the lowest and the top of the highest.</param>
+    /// <param name="datum">Where the other ends of the boards are.</param>
+    /// <param name="order">See <see cref="Order"/>.</param>
+    /// <param name="underTrim">See <see cref="UnderTrim"/>.</param>
+    /// <param name="scribeTolerance">See <see cref="ScribeTolerance"/>.</param>
+    /// <param name="hiddenWidth">See <see cref="HiddenWidth"/>.</param>
+    [SetsRequiredMembers]
+    public EndCutJob(
+        MeasuredEdge edge,
+        IReadOnlyList<Length> courseLines,
+        Length datum,
+        FittingOrder order = FittingOrder.FromBottom,
+        bool underTrim = false,
+        Length? scribeTolerance = null,
+        Length? hiddenWidth = null)
+        : this(edge, courseLines, datum)
+    {
+        Order = order;
+        UnderTrim = underTrim;
+        ScribeTolerance = scribeTolerance;
+        HiddenWidth = hiddenWidth;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public EndCutJob()
     {

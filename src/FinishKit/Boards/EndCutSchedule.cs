@@ -49,6 +49,9 @@ public sealed class EndCutSchedule
         ? [new DefaultUsed(new Figure("scribe-tolerance", _places.Tolerance, "mm"), EndCutDefaults.Tolerance), .. Job.Edge.DefaultsUsed]
         : Job.Edge.DefaultsUsed;
 
+    /// <summary>The lines between which the courses lie, in millimetres.</summary>
+    internal IReadOnlyList<double> Lines => _places.Lines;
+
     /// <summary>How the cut of every course follows, in the order of fitting, step by step.</summary>
     /// <returns>The workings; symbols carry the number of the course.</returns>
     public Workings Explain()

@@ -179,9 +179,12 @@ internal readonly struct EndCutPlaces(double[] lines, double datum, bool isAtRea
 /// <summary>One course as it meets the edge: heights, and lengths from the datum. With the edge at the front everything is its mirror image, so that only lengths appear.</summary>
 internal readonly struct EndCutPlace
 {
+    private readonly double _datum;
+    private readonly bool _isAtRear;
+
     internal EndCutPlace(MeasuredEdge edge, EndCutPlaces places, int course)
     {
-        Course = course;
+        (Course, _datum, _isAtRear) = (course, places.Datum, places.IsAtRear);
         EdgeBasis = edge.Basis;
         LowerLine = places.Lines[course - 1];
         UpperLine = places.Lines[course];
@@ -227,6 +230,9 @@ internal readonly struct EndCutPlace
 
     /// <summary>The length there; not above 0 where the edge crosses the datum.</summary>
     internal double LeastLength { get; }
+
+    /// <summary>Where a length from the datum ends, on the scale of the edge's offsets.</summary>
+    internal double Offset(double length) => Grid.Snap(_isAtRear ? _datum + length : _datum - length);
 
     private static double Length(MeasuredEdge edge, EndCutPlaces places, double height) => places.IsAtRear ? edge.At(height) - places.Datum : places.Datum - edge.At(height);
 }

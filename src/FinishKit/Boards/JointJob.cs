@@ -19,6 +19,18 @@ public sealed record JointRun
         End = end;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="course">Number of its course.</param>
+    /// <param name="start">Where it starts.</param>
+    /// <param name="end">Where it ends.</param>
+    /// <param name="name">See <see cref="Name"/>.</param>
+    [SetsRequiredMembers]
+    public JointRun(int course, Length start, Length end, string? name = null)
+        : this(course, start, end)
+    {
+        Name = name;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public JointRun()
     {
@@ -27,10 +39,10 @@ public sealed record JointRun
     /// <summary>Number of its course, 0 to 10,000. Courses whose numbers differ by 1 are neighbours; runs of one number are one course, and must not overlap.</summary>
     public required int Course { get; init; }
 
-    /// <summary>Where it starts along the wall, at its long point, -100 to 100 m.</summary>
+    /// <summary>Where it starts along the wall, at its long point, -100 to 100 m; <see cref="JointJob.EndGap"/> is left there.</summary>
     public required Length Start { get; init; }
 
-    /// <summary>Where it ends, at its long point, up to 100 m; 1 mm to 20 m beyond the start.</summary>
+    /// <summary>Where it ends, at its long point, up to 100 m; 1 mm to 20 m beyond the start, with the gaps at both ends taken off; <see cref="JointJob.EndGap"/> is left there.</summary>
     public required Length End { get; init; }
 
     /// <summary>What the person at the saw calls it, at most 80 characters; null for its course's number.</summary>
@@ -80,6 +92,43 @@ public sealed record JointJob
         Stock = stock;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="runs">The courses.</param>
+    /// <param name="strips">Where boards may butt.</param>
+    /// <param name="stock">The boards that can be bought.</param>
+    /// <param name="offcuts">See <see cref="Offcuts"/>.</param>
+    /// <param name="endGap">See <see cref="EndGap"/>.</param>
+    /// <param name="stagger">See <see cref="Stagger"/>.</param>
+    /// <param name="shortestPiece">See <see cref="ShortestPiece"/>.</param>
+    /// <param name="kerf">See <see cref="Kerf"/>.</param>
+    /// <param name="endTrim">See <see cref="EndTrim"/>.</param>
+    /// <param name="leastOffcut">See <see cref="LeastOffcut"/>.</param>
+    /// <param name="effort">See <see cref="Effort"/>.</param>
+    [SetsRequiredMembers]
+    public JointJob(
+        IReadOnlyList<JointRun> runs,
+        IReadOnlyList<Length> strips,
+        IReadOnlyList<StockBoard> stock,
+        IReadOnlyList<BoardOffcut>? offcuts = null,
+        Length endGap = default,
+        int? stagger = null,
+        Length? shortestPiece = null,
+        Length? kerf = null,
+        Length? endTrim = null,
+        Length? leastOffcut = null,
+        int? effort = null)
+        : this(runs, strips, stock)
+    {
+        Offcuts = offcuts;
+        EndGap = endGap;
+        Stagger = stagger;
+        ShortestPiece = shortestPiece;
+        Kerf = kerf;
+        EndTrim = endTrim;
+        LeastOffcut = leastOffcut;
+        Effort = effort;
+    }
+
     /// <summary>The courses, 1 to 200 runs in any order.</summary>
     public required IReadOnlyList<JointRun> Runs
     {
@@ -110,6 +159,9 @@ public sealed record JointJob
         init => _offcuts = value is null ? null : Lists.Keep(value, BoardCutting.MostOffcuts);
     }
 
+    /// <summary>Gap left at both ends of every run, 0 to 100 mm: the boards are that much shorter. None unless said; <see cref="SeasonMovement.EndGap"/> is one.</summary>
+    public Length EndGap { get; init; }
+
     /// <summary>How far joints of neighbouring courses are apart at least, counted in strips, 0 to 20: of the strips under two such joints the numbers differ by this or more. 0: anywhere; 1: not on one strip. Default 2 (common practice).</summary>
     public int? Stagger { get; init; }
 
@@ -128,7 +180,7 @@ public sealed record JointJob
     /// <summary>Nodes of search at most, 1000 to 2,000,000,000: the same job stops at the same place on every machine. Default 20,000,000; a quarter of it is for the cutting plan. What would help where nothing keeps what is asked (<see cref="JointLayout.StripToAdd"/>, <see cref="JointLayout.BoardToBuy"/>) is looked for first, is not counted, has a limit of its own and reports no progress: seconds at the most.</summary>
     public int? Effort { get; init; }
 
-    private (int?, double?, double?, double?, double?, int?) Key => (Stagger, Of(ShortestPiece), Of(Kerf), Of(EndTrim), Of(LeastOffcut), Effort);
+    private (double, int?, double?, double?, double?, double?, int?) Key => (Door.Millimetres(EndGap), Stagger, Of(ShortestPiece), Of(Kerf), Of(EndTrim), Of(LeastOffcut), Effort);
 
     /// <summary>Whether every member is of equal amount, whatever its unit, and the lists hold the same in the same order.</summary>
     /// <param name="other">The other.</param>

@@ -22,7 +22,7 @@ public sealed class ButtJoint
     public override string ToString() => $"strip {Print.Number(Strip)} at {Print.Mm(Grid.Millimetres(PositionInNanometres))}";
 }
 
-/// <summary>A run with its joints and pieces: the pieces add up to its length.</summary>
+/// <summary>A run with its joints and pieces: the pieces add up to its length, less the gaps at its ends.</summary>
 /// <remarks><see cref="BoardJoints.Choose"/> makes them.</remarks>
 public sealed class JointedRun
 {
@@ -50,10 +50,10 @@ public sealed class JointedRun
     /// <summary>What its pieces are called in the cutting plan: the job's name for it, or its course's number.</summary>
     public string Name { get; }
 
-    /// <summary>Where it starts.</summary>
+    /// <summary>Where its boards start: the run's start and the gap left there.</summary>
     public Length Start => CuttingPlan.Mm(StartInNanometres);
 
-    /// <summary>Where it ends.</summary>
+    /// <summary>Where its boards end: the run's end less the gap left there.</summary>
     public Length End => CuttingPlan.Mm(EndInNanometres);
 
     /// <summary>The joints from start to end; empty where it is one piece.</summary>

@@ -10,10 +10,11 @@ internal sealed class JointNumbers
 
     private static readonly Allowed s_place = new(-100_000, 100_000, "mm");
     private static readonly Allowed s_piece = new(1, LongestRun, "mm");
+    private static readonly Allowed s_gap = new(0, 100, "mm");
     private static readonly Allowed s_course = new(0, 10_000, string.Empty);
     private static readonly Allowed s_stagger = new(0, 20, string.Empty);
 
-    private JointNumbers(JointJob job, CuttingNumbers cutting, double shortest)
+    private JointNumbers(JointJob job, CuttingNumbers cutting, (int Course, long Start, long End)[] runs, double shortest)
     {
         Cutting = cutting;
         Stagger = job.Stagger ?? JointDefaults.Stagger;
@@ -25,12 +26,7 @@ internal sealed class JointNumbers
             Strips[i] = Grid.Nanometres(Door.Millimetres(job.Strips[i]));
         }
 
-        Runs = new (int, long, long)[job.Runs.Count];
-        for (int i = 0; i < Runs.Length; i++)
-        {
-            Runs[i] = (job.Runs[i].Course, Grid.Nanometres(Door.Millimetres(job.Runs[i].Start)), Grid.Nanometres(Door.Millimetres(job.Runs[i].End)));
-        }
-
+        Runs = runs;
         Order = Sorted(Runs);
         foreach (BoardKind board in cutting.Boards)
         {
@@ -39,6 +35,7 @@ internal sealed class JointNumbers
         }
     }
 
+    /// <summary>What boards fill: without the gaps at the ends.</summary>
     internal (int Course, long Start, long End)[] Runs { get; }
 
     /// <summary>The runs by course, then by start.</summary>
@@ -66,7 +63,8 @@ internal sealed class JointNumbers
         }
 
         int before = problems?.Count ?? 0;
-        ReadRuns(job, path, problems);
+        double gap = Door.Millimetres(job.EndGap, new Name(path + ".EndGap"), s_gap, problems);
+        (int, long, long)[] runs = ReadRuns(job, gap, path, problems);
         ReadStrips(job, path, problems);
 
         // Boards, offcuts and the saw as for any cutting, under this job's own names.
@@ -78,16 +76,20 @@ internal sealed class JointNumbers
         }
 
         double shortest = job.ShortestPiece is { } own ? Door.Millimetres(own, new Name(path + ".ShortestPiece"), s_piece, problems) : JointDefaults.ShortestPiece;
-        return (problems?.Count ?? 0) > before ? null : new JointNumbers(job, cutting!, shortest);
+        return (problems?.Count ?? 0) > before ? null : new JointNumbers(job, cutting!, runs, shortest);
     }
 
-    private static void ReadRuns(JointJob job, string path, List<InputProblem>? problems)
+    /// <summary>Without the gaps at the ends.</summary>
+    private static (int Course, long Start, long End)[] ReadRuns(JointJob job, double endGap, string path, List<InputProblem>? problems)
     {
         string name = path + ".Runs";
         if (IsNoList(job.Runs, name, 1, BoardJoints.MostRuns, "1 to 200 runs", " runs", problems))
         {
-            return;
+            return [];
         }
+
+        // A gap that is refused takes nothing off, so that the runs are not refused for it.
+        long gap = double.IsNaN(endGap) ? 0 : Grid.Nanometres(endGap);
 
         (int, long, long)[] runs = new (int, long, long)[job.Runs.Count];
         bool isGood = true;
@@ -115,29 +117,31 @@ internal sealed class JointNumbers
                 continue;
             }
 
-            runs[i] = (run.Course, Grid.Nanometres(start), Grid.Nanometres(end));
+            runs[i] = (run.Course, Grid.Nanometres(start) + gap, Grid.Nanometres(end) - gap);
             double length = Grid.Millimetres(runs[i].Item3 - runs[i].Item2);
             if (!s_piece.Holds(length))
             {
                 isGood = false;
-                Door.Report(new InputProblem(at.Then(".End").ToString(), Print.Number(end) + " mm", $"1 mm to 20 m beyond the start, which is {Print.Number(start)} mm", isRange: true), problems);
+                Door.Report(new InputProblem(at.Then(".End").ToString(), Print.Number(end) + " mm", $"1 mm to 20 m beyond the start, which is {Print.Number(start)} mm{(gap > 0 ? $", with {Print.Number(Grid.Millimetres(gap))} mm taken off at both ends" : string.Empty)}", isRange: true), problems);
             }
         }
 
         if (!isGood)
         {
-            return;
+            return runs;
         }
 
         int[] order = Sorted(runs);
         for (int i = 1; i < order.Length; i++)
         {
             (int course, long _, long end) = runs[order[i - 1]];
-            if (runs[order[i]].Item1 == course && runs[order[i]].Item2 < end)
+            if (runs[order[i]].Item1 == course && runs[order[i]].Item2 - gap < end + gap)
             {
-                Door.Report(new InputProblem(new Name(name, order[i]).Then(".Start").ToString(), Print.Number(Grid.Millimetres(runs[order[i]].Item2)) + " mm", $"{Print.Number(Grid.Millimetres(end))} mm or more, where the run before it in course {Print.Number(course)} ends", isRange: true), problems);
+                Door.Report(new InputProblem(new Name(name, order[i]).Then(".Start").ToString(), Print.Number(Grid.Millimetres(runs[order[i]].Item2 - gap)) + " mm", $"{Print.Number(Grid.Millimetres(end + gap))} mm or more, where the run before it in course {Print.Number(course)} ends", isRange: true), problems);
             }
         }
+
+        return runs;
     }
 
     private static void ReadStrips(JointJob job, string path, List<InputProblem>? problems)

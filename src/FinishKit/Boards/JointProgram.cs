@@ -307,8 +307,6 @@ internal sealed class JointProgram
 
     private bool Enter(Column column)
     {
-        int leaving = -1;
-        double step = double.PositiveInfinity;
         for (int row = 0; row < _rows; row++)
         {
             double[] own = _inverse[row];
@@ -319,49 +317,15 @@ internal sealed class JointProgram
             }
 
             _entering[row] = sum;
-            if (sum > 1e-9)
-            {
-                double ratio = _level[row] / sum;
-                if (ratio < step - 1e-13 || (ratio <= step + 1e-13 && (leaving < 0 || sum > _entering[leaving])))
-                {
-                    step = Math.Min(step, ratio);
-                    leaving = row;
-                }
-            }
         }
 
         _pivots++;
+        int leaving = BasisStep.Enter(_entering, _inverse, _level, 1e-13);
         if (leaving < 0)
         {
             return false;
         }
 
-        double pivot = _entering[leaving];
-        double[] pivotRow = _inverse[leaving];
-        for (int i = 0; i < _rows; i++)
-        {
-            pivotRow[i] /= pivot;
-        }
-
-        step = _level[leaving] / pivot;
-        for (int row = 0; row < _rows; row++)
-        {
-            double factor = _entering[row];
-            if (row == leaving || factor == 0)
-            {
-                continue;
-            }
-
-            double[] own = _inverse[row];
-            for (int i = 0; i < own.Length; i++)
-            {
-                own[i] -= factor * pivotRow[i];
-            }
-
-            _level[row] = Math.Max(0, _level[row] - (factor * step));
-        }
-
-        _level[leaving] = step;
         _basis[leaving] = column;
         _effort.Spend((long)_rows * _rows / 32);
         return _pivots < MostPivots;

@@ -25,6 +25,29 @@ public sealed record Eurocode5Nail
         PointPenetration = pointPenetration;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="density">Characteristic density of both members; where they differ, the lower.</param>
+    /// <param name="shank">Diameter of the shank.</param>
+    /// <param name="headDiameter">Diameter of the head.</param>
+    /// <param name="headSideThickness">Thickness of the member under the head that the shank goes through.</param>
+    /// <param name="pointPenetration">Length of shank in the member that holds the point, tip included.</param>
+    /// <param name="holdingThickness">See <see cref="HoldingThickness"/>.</param>
+    /// <param name="permanentLoad">See <see cref="PermanentLoad"/>.</param>
+    [SetsRequiredMembers]
+    public Eurocode5Nail(
+        CharacteristicDensity density,
+        Length shank,
+        Length headDiameter,
+        Length headSideThickness,
+        Length pointPenetration,
+        Length? holdingThickness = null,
+        bool permanentLoad = true)
+        : this(density, shank, headDiameter, headSideThickness, pointPenetration)
+    {
+        HoldingThickness = holdingThickness;
+        PermanentLoad = permanentLoad;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public Eurocode5Nail()
     {

@@ -43,6 +43,52 @@ public sealed record FastenerJob
         Series = series;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="layers">Outermost first, from the surface where the head seats.</param>
+    /// <param name="behind">What is behind the last layer.</param>
+    /// <param name="series">The fasteners to choose from.</param>
+    /// <param name="setDepth">See <see cref="SetDepth"/>.</param>
+    /// <param name="driveAngle">See <see cref="DriveAngle"/>.</param>
+    /// <param name="requiredClearance">See <see cref="RequiredClearance"/>.</param>
+    /// <param name="leastBite">See <see cref="LeastBite"/>.</param>
+    /// <param name="targetBite">See <see cref="TargetBite"/>.</param>
+    /// <param name="count">See <see cref="Count"/>.</param>
+    /// <param name="marginalChance">See <see cref="MarginalChance"/>.</param>
+    /// <param name="hitsLimit">See <see cref="HitsLimit"/>.</param>
+    /// <param name="preference">See <see cref="Preference"/>.</param>
+    /// <param name="sheets">See <see cref="Sheets"/>.</param>
+    /// <param name="otherSeries">See <see cref="OtherSeries"/>.</param>
+    [SetsRequiredMembers]
+    public FastenerJob(
+        IReadOnlyList<Layer> layers,
+        Behind behind,
+        FastenerSeries series,
+        TolerancedLength? setDepth = null,
+        Angle driveAngle = default,
+        Length? requiredClearance = null,
+        Length? leastBite = null,
+        Length? targetBite = null,
+        int count = 1,
+        double? marginalChance = null,
+        double? hitsLimit = null,
+        FastenerPreference preference = FastenerPreference.ShortestThatHolds,
+        IReadOnlyList<SheetGoods>? sheets = null,
+        IReadOnlyList<FastenerSeries>? otherSeries = null)
+        : this(layers, behind, series)
+    {
+        SetDepth = setDepth;
+        DriveAngle = driveAngle;
+        RequiredClearance = requiredClearance;
+        LeastBite = leastBite;
+        TargetBite = targetBite;
+        Count = count;
+        MarginalChance = marginalChance;
+        HitsLimit = hitsLimit;
+        Preference = preference;
+        Sheets = sheets;
+        OtherSeries = otherSeries;
+    }
+
     /// <summary>The layers, outermost first, from the surface where the head seats; 1 to 20. The first is no void.</summary>
     public required IReadOnlyList<Layer> Layers
     {

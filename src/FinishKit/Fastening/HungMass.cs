@@ -16,6 +16,41 @@ public sealed record HungMass
         PerFastener = perFastener;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="mass">The mass.</param>
+    /// <param name="perFastener">What one fastener holds.</param>
+    /// <param name="acceleration">See <see cref="Acceleration"/>.</param>
+    /// <param name="designFactor">See <see cref="DesignFactor"/>.</param>
+    /// <param name="permanentLoad">See <see cref="PermanentLoad"/>.</param>
+    /// <param name="fasteners">See <see cref="Fasteners"/>.</param>
+    /// <param name="runLength">See <see cref="RunLength"/>.</param>
+    /// <param name="rows">See <see cref="Rows"/>.</param>
+    /// <param name="adhesiveStrength">See <see cref="AdhesiveStrength"/>.</param>
+    /// <param name="adhesiveArea">See <see cref="AdhesiveArea"/>.</param>
+    [SetsRequiredMembers]
+    public HungMass(
+        Mass mass,
+        WithdrawalCapacity perFastener,
+        double? acceleration = null,
+        double? designFactor = null,
+        bool permanentLoad = true,
+        int? fasteners = null,
+        Length? runLength = null,
+        int rows = 1,
+        Pressure? adhesiveStrength = null,
+        Area? adhesiveArea = null)
+        : this(mass, perFastener)
+    {
+        Acceleration = acceleration;
+        DesignFactor = designFactor;
+        PermanentLoad = permanentLoad;
+        Fasteners = fasteners;
+        RunLength = runLength;
+        Rows = rows;
+        AdhesiveStrength = adhesiveStrength;
+        AdhesiveArea = adhesiveArea;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public HungMass()
     {

@@ -21,6 +21,24 @@ public sealed record Layer
     [SetsRequiredMembers]
     public Layer(TolerancedLength thickness) => Thickness = thickness;
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="thickness">Its thickness as it is, with its tolerance; not its label.</param>
+    /// <param name="name">See <see cref="Name"/>.</param>
+    /// <param name="compressed">See <see cref="Compressed"/>.</param>
+    /// <param name="holds">See <see cref="Holds"/>.</param>
+    /// <param name="isVoid">See <see cref="IsVoid"/>.</param>
+    /// <param name="sheet">See <see cref="Sheet"/>.</param>
+    [SetsRequiredMembers]
+    public Layer(TolerancedLength thickness, string name = "layer", TolerancedLength? compressed = null, bool? holds = null, bool isVoid = false, SheetGoods? sheet = null)
+        : this(thickness)
+    {
+        Name = name;
+        Compressed = compressed;
+        Holds = holds;
+        IsVoid = isVoid;
+        Sheet = sheet;
+    }
+
     /// <summary>What the layer is, for messages.</summary>
     public string Name { get; init; } = "layer";
 

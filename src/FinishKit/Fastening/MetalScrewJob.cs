@@ -31,6 +31,44 @@ public sealed record MetalScrewJob
         Pitch = pitch;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="layers">What the screw passes before the metal, outermost first.</param>
+    /// <param name="metal">Thickness of the metal.</param>
+    /// <param name="behind">What is behind the metal.</param>
+    /// <param name="screws">Diameter over the thread, and stocked lengths.</param>
+    /// <param name="pitch">Pitch of the thread.</param>
+    /// <param name="setDepth">See <see cref="SetDepth"/>.</param>
+    /// <param name="threadsBeyond">See <see cref="ThreadsBeyond"/>.</param>
+    /// <param name="point">See <see cref="Point"/>.</param>
+    /// <param name="requiredClearance">See <see cref="RequiredClearance"/>.</param>
+    /// <param name="metalStrength">See <see cref="MetalStrength"/>.</param>
+    /// <param name="headHold">See <see cref="HeadHold"/>.</param>
+    /// <param name="pilotHole">See <see cref="PilotHole"/>.</param>
+    [SetsRequiredMembers]
+    public MetalScrewJob(
+        IReadOnlyList<Layer> layers,
+        TolerancedLength metal,
+        Behind behind,
+        FastenerSeries screws,
+        Length pitch,
+        TolerancedLength? setDepth = null,
+        double? threadsBeyond = null,
+        Length? point = null,
+        Length? requiredClearance = null,
+        Pressure? metalStrength = null,
+        Force? headHold = null,
+        Length? pilotHole = null)
+        : this(layers, metal, behind, screws, pitch)
+    {
+        SetDepth = setDepth;
+        ThreadsBeyond = threadsBeyond;
+        Point = point;
+        RequiredClearance = requiredClearance;
+        MetalStrength = metalStrength;
+        HeadHold = headHold;
+        PilotHole = pilotHole;
+    }
+
     /// <summary>What the screw passes before the metal, outermost first: panel, furring, a void; 1 to 20. The first is no void.</summary>
     public required IReadOnlyList<Layer> Layers
     {

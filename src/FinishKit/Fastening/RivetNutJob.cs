@@ -36,6 +36,54 @@ public sealed record RivetNutJob
         Screws = screws;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="layers">What the screw passes before the nut's flange, outermost first.</param>
+    /// <param name="metal">Thickness of the metal.</param>
+    /// <param name="behind">What is behind the metal.</param>
+    /// <param name="nut">The nut.</param>
+    /// <param name="threadFrom">Depth at which the set nut's thread begins.</param>
+    /// <param name="threadTo">Depth at which it ends.</param>
+    /// <param name="screws">Stocked lengths of machine screw.</param>
+    /// <param name="paint">See <see cref="Paint"/>.</param>
+    /// <param name="matingSheet">See <see cref="MatingSheet"/>.</param>
+    /// <param name="flange">See <see cref="Flange"/>.</param>
+    /// <param name="unsetDepth">See <see cref="UnsetDepth"/>.</param>
+    /// <param name="setDepth">See <see cref="SetDepth"/>.</param>
+    /// <param name="lengthTolerance">See <see cref="LengthTolerance"/>.</param>
+    /// <param name="engagement">See <see cref="Engagement"/>.</param>
+    /// <param name="requiredClearance">See <see cref="RequiredClearance"/>.</param>
+    /// <param name="nutHold">See <see cref="NutHold"/>.</param>
+    [SetsRequiredMembers]
+    public RivetNutJob(
+        IReadOnlyList<Layer> layers,
+        TolerancedLength metal,
+        Behind behind,
+        RivetNutSize nut,
+        Length threadFrom,
+        Length threadTo,
+        IReadOnlyList<Length> screws,
+        TolerancedLength? paint = null,
+        TolerancedLength? matingSheet = null,
+        Length flange = default,
+        Length? unsetDepth = null,
+        TolerancedLength? setDepth = null,
+        Length? lengthTolerance = null,
+        double? engagement = null,
+        Length? requiredClearance = null,
+        Force? nutHold = null)
+        : this(layers, metal, behind, nut, threadFrom, threadTo, screws)
+    {
+        Paint = paint;
+        MatingSheet = matingSheet;
+        Flange = flange;
+        UnsetDepth = unsetDepth;
+        SetDepth = setDepth;
+        LengthTolerance = lengthTolerance;
+        Engagement = engagement;
+        RequiredClearance = requiredClearance;
+        NutHold = nutHold;
+    }
+
     /// <summary>What the screw passes before the nut's flange, outermost first; 1 to 20. The first is no void.</summary>
     public required IReadOnlyList<Layer> Layers
     {

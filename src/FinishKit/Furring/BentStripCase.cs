@@ -23,6 +23,37 @@ public sealed record BentStripCase
         Rows = rows;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="sheet">The sheet that the strip is ripped from.</param>
+    /// <param name="bowRadius">Radius of the surface at the strip's back; null where straight.</param>
+    /// <param name="rows">Positions of the fixings along the flat strip, from one end.</param>
+    /// <param name="grain">See <see cref="Grain"/>.</param>
+    /// <param name="width">See <see cref="Width"/>.</param>
+    /// <param name="factor">See <see cref="Factor"/>.</param>
+    /// <param name="alternatives">See <see cref="Alternatives"/>.</param>
+    /// <param name="fixingsPerPlace">See <see cref="FixingsPerPlace"/>.</param>
+    /// <param name="fixingCapacity">See <see cref="FixingCapacity"/>.</param>
+    [SetsRequiredMembers]
+    public BentStripCase(
+        SheetGoods sheet,
+        Length? bowRadius,
+        IReadOnlyList<Length> rows,
+        BendGrain grain = BendGrain.AroundTheCurve,
+        Length? width = null,
+        double? factor = null,
+        IReadOnlyList<SheetGoods>? alternatives = null,
+        int? fixingsPerPlace = null,
+        Force? fixingCapacity = null)
+        : this(sheet, bowRadius, rows)
+    {
+        Grain = grain;
+        Width = width;
+        Factor = factor;
+        Alternatives = alternatives;
+        FixingsPerPlace = fixingsPerPlace;
+        FixingCapacity = fixingCapacity;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public BentStripCase()
     {

@@ -206,16 +206,6 @@ internal sealed class FaceNumbers
         return list.Count;
     }
 
-    private static bool Rises(double from, double to, Name path, List<InputProblem>? problems)
-    {
-        if (from >= to)
-        {
-            Door.Report(new InputProblem(path.ToString(), Print.Number(to) + " mm", "more than where it begins, " + Print.Number(from) + " mm", isRange: true), problems);
-        }
-
-        return from < to;
-    }
-
     private static MemberSet ReadMembers(IReadOnlyList<ShellMember> list, string path, double extent, List<InputProblem>? problems)
     {
         int count = Count(list, path, FurringFace.MostMembers, "members", problems);
@@ -252,23 +242,15 @@ internal sealed class FaceNumbers
         for (int i = 0; i < count; i++)
         {
             Name at = new(name, i);
-            FaceOpening opening = face.Openings[i];
-            if (Door.IsMissing(opening, at, "an opening", problems))
+            if (FaceOpening.Read(face.Openings[i], at, u, v, problems) is not { } read)
             {
                 continue;
             }
 
-            double u0 = Door.Millimetres(opening.FromU, at.Then(".FromU"), u, problems), u1 = Door.Millimetres(opening.ToU, at.Then(".ToU"), u, problems);
-            double v0 = Door.Millimetres(opening.FromV, at.Then(".FromV"), v, problems), v1 = Door.Millimetres(opening.ToV, at.Then(".ToV"), v, problems);
-            if (double.IsNaN(u0 + u1 + v0 + v1) || !Rises(u0, u1, at.Then(".ToU"), problems) || !Rises(v0, v1, at.Then(".ToV"), problems))
-            {
-                continue;
-            }
-
-            FaceBox box = new(u0, u1, v0, v1);
+            FaceBox box = new(read.U0, read.U1, read.V0, read.V1);
             if (boxes.Exists(other => other.Overlaps(box)))
             {
-                Door.Report(new InputProblem(at.ToString(), opening.ToString(), "over no other opening", isRange: true), problems);
+                Door.Report(new InputProblem(at.ToString(), face.Openings[i].ToString(), "over no other opening", isRange: true), problems);
             }
 
             boxes.Add(box);
@@ -327,7 +309,7 @@ internal sealed class FaceNumbers
             }
 
             double u0 = Door.Millimetres(stop.FromU, at.Then(".FromU"), u, problems), u1 = Door.Millimetres(stop.ToU, at.Then(".ToU"), u, problems), line = Door.Millimetres(stop.V, at.Then(".V"), v, problems);
-            if (!double.IsNaN(u0 + u1 + line) && Rises(u0, u1, at.Then(".ToU"), problems))
+            if (!double.IsNaN(u0 + u1 + line) && Door.Rises(u0, u1, at.Then(".ToU"), problems))
             {
                 FaceBox box = new(u0, u1, 0, line);
                 boxes.Add(IsTurned ? box.Turned : box);

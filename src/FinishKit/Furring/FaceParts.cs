@@ -65,6 +65,21 @@ public sealed record ShellMember
         Width = width;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="centre">Its middle.</param>
+    /// <param name="width">Its usable width.</param>
+    /// <param name="from">See <see cref="From"/>.</param>
+    /// <param name="to">See <see cref="To"/>.</param>
+    /// <param name="setback">See <see cref="Setback"/>.</param>
+    [SetsRequiredMembers]
+    public ShellMember(Length centre, Length width, Length? from = null, Length? to = null, Length setback = default)
+        : this(centre, width)
+    {
+        From = from;
+        To = to;
+        Setback = setback;
+    }
+
     /// <summary>Its middle, -100 to 100 m: of a rib along the van, of a rail up the girth.</summary>
     public required Length Centre { get; init; }
 

@@ -72,6 +72,82 @@ public sealed record FurringFace
         LargestBay = largestBay;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="faceLength">Its extent along the van.</param>
+    /// <param name="girth">Its extent up the girth.</param>
+    /// <param name="largestBay">Largest distance between neighbouring strips.</param>
+    /// <param name="boards">See <see cref="Boards"/>.</param>
+    /// <param name="frontAtFoot">See <see cref="FrontAtFoot"/>.</param>
+    /// <param name="frontAtHead">See <see cref="FrontAtHead"/>.</param>
+    /// <param name="rearAtFoot">See <see cref="RearAtFoot"/>.</param>
+    /// <param name="rearAtHead">See <see cref="RearAtHead"/>.</param>
+    /// <param name="openings">See <see cref="Openings"/>. Null for none.</param>
+    /// <param name="breaks">See <see cref="Breaks"/>. Null for none.</param>
+    /// <param name="stops">See <see cref="Stops"/>. Null for none.</param>
+    /// <param name="ribs">See <see cref="Ribs"/>. Null for none.</param>
+    /// <param name="rails">See <see cref="Rails"/>. Null for none.</param>
+    /// <param name="buttJoints">See <see cref="ButtJoints"/>. Null for none.</param>
+    /// <param name="joint">See <see cref="Joint"/>.</param>
+    /// <param name="jointWidth">See <see cref="JointWidth"/>.</param>
+    /// <param name="breakStrips">See <see cref="BreakStrips"/>.</param>
+    /// <param name="breakLimit">See <see cref="BreakLimit"/>.</param>
+    /// <param name="stripSection">See <see cref="StripSection"/>.</param>
+    /// <param name="fixingSpacing">See <see cref="FixingSpacing"/>.</param>
+    /// <param name="leastDistance">See <see cref="LeastDistance"/>.</param>
+    /// <param name="preference">See <see cref="Preference"/>.</param>
+    /// <param name="surface">See <see cref="Surface"/>.</param>
+    /// <param name="pointLoad">See <see cref="PointLoad"/>.</param>
+    [SetsRequiredMembers]
+    public FurringFace(
+        Length faceLength,
+        Length girth,
+        Length largestBay,
+        BoardDirection boards = BoardDirection.AlongTheVan,
+        Length? frontAtFoot = null,
+        Length? frontAtHead = null,
+        Length? rearAtFoot = null,
+        Length? rearAtHead = null,
+        IReadOnlyList<FaceOpening>? openings = null,
+        IReadOnlyList<FaceBreak>? breaks = null,
+        IReadOnlyList<FurnitureStop>? stops = null,
+        IReadOnlyList<ShellMember>? ribs = null,
+        IReadOnlyList<ShellMember>? rails = null,
+        IReadOnlyList<Length>? buttJoints = null,
+        JointStrip joint = JointStrip.Wide,
+        Length? jointWidth = null,
+        BreakStrips breakStrips = BreakStrips.BothSides,
+        Angle? breakLimit = null,
+        BeamSection? stripSection = null,
+        Length? fixingSpacing = null,
+        Length? leastDistance = null,
+        StripPreference preference = StripPreference.OnRibs,
+        Surface surface = Surface.Wall,
+        Force? pointLoad = null)
+        : this(faceLength, girth, largestBay)
+    {
+        Boards = boards;
+        FrontAtFoot = frontAtFoot;
+        FrontAtHead = frontAtHead;
+        RearAtFoot = rearAtFoot;
+        RearAtHead = rearAtHead;
+        Openings = openings ?? [];
+        Breaks = breaks ?? [];
+        Stops = stops ?? [];
+        Ribs = ribs ?? [];
+        Rails = rails ?? [];
+        ButtJoints = buttJoints ?? [];
+        Joint = joint;
+        JointWidth = jointWidth;
+        BreakStrips = breakStrips;
+        BreakLimit = breakLimit;
+        StripSection = stripSection;
+        FixingSpacing = fixingSpacing;
+        LeastDistance = leastDistance;
+        Preference = preference;
+        Surface = surface;
+        PointLoad = pointLoad;
+    }
+
     /// <summary>Its extent along the van, 100 mm to 100 m.</summary>
     public required Length FaceLength { get; init; }
 

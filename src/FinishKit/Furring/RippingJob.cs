@@ -17,6 +17,17 @@ public sealed record StripPart
         Length = length;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="width">Width of the strips.</param>
+    /// <param name="length">Length of each.</param>
+    /// <param name="count">See <see cref="Count"/>.</param>
+    [SetsRequiredMembers]
+    public StripPart(Length width, Length length, int count = 1)
+        : this(width, length)
+    {
+        Count = count;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public StripPart()
     {
@@ -69,6 +80,20 @@ public sealed record RippingJob
         SheetLength = sheetLength;
         SheetWidth = sheetWidth;
         Parts = parts;
+    }
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="sheetLength">The sheet's longer side, along which its face grain runs.</param>
+    /// <param name="sheetWidth">Its shorter side.</param>
+    /// <param name="parts">The strips.</param>
+    /// <param name="trim">See <see cref="Trim"/>.</param>
+    /// <param name="kerf">See <see cref="Kerf"/>.</param>
+    [SetsRequiredMembers]
+    public RippingJob(Length sheetLength, Length sheetWidth, IReadOnlyList<StripPart> parts, Length? trim = null, Length? kerf = null)
+        : this(sheetLength, sheetWidth, parts)
+    {
+        Trim = trim;
+        Kerf = kerf;
     }
 
     /// <summary>The sheet's side that is called its length, 10 mm to 20 m. Mostly the longer, with the face grain along it.</summary>

@@ -82,6 +82,28 @@ public sealed record StripRun
         LargestBay = largestBay;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="runLength">Its length.</param>
+    /// <param name="fixedPositions">Strips that are there whatever else: ends, jambs, butt joints.</param>
+    /// <param name="largestBay">Largest distance between neighbouring strips.</param>
+    /// <param name="ribs">See <see cref="Ribs"/>. Null for none.</param>
+    /// <param name="leastDistance">See <see cref="LeastDistance"/>.</param>
+    /// <param name="preference">See <see cref="Preference"/>.</param>
+    [SetsRequiredMembers]
+    public StripRun(
+        Length runLength,
+        IReadOnlyList<Length> fixedPositions,
+        Length largestBay,
+        IReadOnlyList<RibLine>? ribs = null,
+        Length? leastDistance = null,
+        StripPreference preference = StripPreference.OnRibs)
+        : this(runLength, fixedPositions, largestBay)
+    {
+        Ribs = ribs ?? [];
+        LeastDistance = leastDistance;
+        Preference = preference;
+    }
+
     /// <summary>Its length, more than 0 up to 1 km.</summary>
     public required Length RunLength { get; init; }
 

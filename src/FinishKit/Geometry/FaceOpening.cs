@@ -1,3 +1,4 @@
+using System.Collections.Generic;
 using System.Diagnostics.CodeAnalysis;
 using UnitsNet;
 
@@ -50,4 +51,17 @@ public sealed record FaceOpening
     /// <summary>Its two ranges, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"u {Print.Number(Door.Millimetres(FromU))} to {Print.Mm(Door.Millimetres(ToU))}, v {Print.Number(Door.Millimetres(FromV))} to {Print.Mm(Door.Millimetres(ToV))}";
+
+    /// <summary>Its bounds in millimetres, each within what is allowed and both ranges rising; null where there is a problem.</summary>
+    internal static (double U0, double U1, double V0, double V1)? Read(FaceOpening? opening, Name at, Allowed u, Allowed v, List<InputProblem>? problems)
+    {
+        if (Door.IsMissing(opening, at, "an opening", problems))
+        {
+            return null;
+        }
+
+        double u0 = Door.Millimetres(opening!.FromU, at.Then(".FromU"), u, problems), u1 = Door.Millimetres(opening.ToU, at.Then(".ToU"), u, problems);
+        double v0 = Door.Millimetres(opening.FromV, at.Then(".FromV"), v, problems), v1 = Door.Millimetres(opening.ToV, at.Then(".ToV"), v, problems);
+        return double.IsNaN(u0 + u1 + v0 + v1) || !Door.Rises(u0, u1, at.Then(".ToU"), problems) || !Door.Rises(v0, v1, at.Then(".ToV"), problems) ? null : (u0, u1, v0, v1);
+    }
 }

@@ -25,6 +25,31 @@ public sealed record PlyLayUp
         BendingStrength = bendingStrength;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="veneers">The plies, from one face to the other.</param>
+    /// <param name="elasticity">Mean modulus of elasticity of a ply with its grain.</param>
+    /// <param name="bendingStrength">Bending strength of a ply with its grain.</param>
+    /// <param name="strengthBasis">See <see cref="StrengthBasis"/>.</param>
+    /// <param name="crossRatio">See <see cref="CrossRatio"/>.</param>
+    /// <param name="crossStrength">See <see cref="CrossStrength"/>.</param>
+    /// <param name="source">See <see cref="Source"/>.</param>
+    [SetsRequiredMembers]
+    public PlyLayUp(
+        IReadOnlyList<Veneer> veneers,
+        Pressure elasticity,
+        Pressure bendingStrength,
+        PlywoodStrengthBasis strengthBasis = PlywoodStrengthBasis.Characteristic,
+        double? crossRatio = null,
+        Pressure? crossStrength = null,
+        Source? source = null)
+        : this(veneers, elasticity, bendingStrength)
+    {
+        StrengthBasis = strengthBasis;
+        CrossRatio = crossRatio;
+        CrossStrength = crossStrength;
+        Source = source;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public PlyLayUp()
     {

@@ -31,6 +31,19 @@ public sealed record Veneer
         Direction = direction;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="thickness">Thickness in the finished sheet.</param>
+    /// <param name="direction">Which way its grain runs.</param>
+    /// <param name="elasticity">See <see cref="Elasticity"/>.</param>
+    /// <param name="bendingStrength">See <see cref="BendingStrength"/>.</param>
+    [SetsRequiredMembers]
+    public Veneer(Length thickness, PlyDirection direction, Pressure? elasticity = null, Pressure? bendingStrength = null)
+        : this(thickness, direction)
+    {
+        Elasticity = elasticity;
+        BendingStrength = bendingStrength;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public Veneer()
     {

@@ -20,6 +20,32 @@ public sealed record BendCase
         WallRadius = wallRadius;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="wallRadius">Radius of the surface at the sheet's back; null where flat.</param>
+    /// <param name="rows">See <see cref="Rows"/>.</param>
+    /// <param name="backing">See <see cref="Backing"/>.</param>
+    /// <param name="bowAlong">See <see cref="BowAlong"/>.</param>
+    /// <param name="girth">See <see cref="Girth"/>.</param>
+    /// <param name="width">See <see cref="Width"/>.</param>
+    [SetsRequiredMembers]
+    public BendCase(
+        BentSheet sheet,
+        Length? wallRadius,
+        IReadOnlyList<Length>? rows = null,
+        SheetBacking backing = SheetBacking.StripsAtRows,
+        Length? bowAlong = null,
+        Length? girth = null,
+        Length? width = null)
+        : this(sheet, wallRadius)
+    {
+        Rows = rows;
+        Backing = backing;
+        BowAlong = bowAlong;
+        Girth = girth;
+        Width = width;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public BendCase()
     {

@@ -24,6 +24,39 @@ public sealed record HoldDownCase
         Width = width;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="sheet">The sheet.</param>
+    /// <param name="wallRadius">Radius of the surface at the sheet's back; null where flat.</param>
+    /// <param name="rows">Positions of the rows on the flat sheet, from one edge around the curve.</param>
+    /// <param name="width">Size of the sheet along the axis of the curve.</param>
+    /// <param name="girth">See <see cref="Girth"/>.</param>
+    /// <param name="backing">See <see cref="Backing"/>.</param>
+    /// <param name="fixingsPerRow">See <see cref="FixingsPerRow"/>.</param>
+    /// <param name="fixingCapacity">See <see cref="FixingCapacity"/>.</param>
+    /// <param name="edgePull">See <see cref="EdgePull"/>.</param>
+    /// <param name="edgeLift">See <see cref="EdgeLift"/>.</param>
+    [SetsRequiredMembers]
+    public HoldDownCase(
+        BentSheet sheet,
+        Length? wallRadius,
+        IReadOnlyList<Length> rows,
+        Length width,
+        Length? girth = null,
+        SheetBacking backing = SheetBacking.StripsAtRows,
+        int? fixingsPerRow = null,
+        Force? fixingCapacity = null,
+        Force? edgePull = null,
+        Length? edgeLift = null)
+        : this(sheet, wallRadius, rows, width)
+    {
+        Girth = girth;
+        Backing = backing;
+        FixingsPerRow = fixingsPerRow;
+        FixingCapacity = fixingCapacity;
+        EdgePull = edgePull;
+        EdgeLift = edgeLift;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public HoldDownCase()
     {

@@ -23,6 +23,22 @@ public sealed record KerfedPanel
         Kerf = kerf;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="outerRadius">Radius of the outer face, the one that is not cut.</param>
+    /// <param name="bend">The angle that the panel turns through.</param>
+    /// <param name="thickness">Thickness of the sheet, with its limits.</param>
+    /// <param name="web">What is left under a kerf.</param>
+    /// <param name="kerf">Width of a kerf.</param>
+    /// <param name="depthError">See <see cref="DepthError"/>.</param>
+    /// <param name="webSheet">See <see cref="WebSheet"/>.</param>
+    [SetsRequiredMembers]
+    public KerfedPanel(Length outerRadius, Angle bend, TolerancedLength thickness, Length web, Length kerf, Length? depthError = null, BentSheet? webSheet = null)
+        : this(outerRadius, bend, thickness, web, kerf)
+    {
+        DepthError = depthError;
+        WebSheet = webSheet;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public KerfedPanel()
     {

@@ -22,6 +22,17 @@ public sealed record LaminatedBend
         Radius = radius;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="layers">The layers, from the inside of the curve outward.</param>
+    /// <param name="radius">The radius that is given, to the middle of all layers.</param>
+    /// <param name="stretchRatio">See <see cref="StretchRatio"/>.</param>
+    [SetsRequiredMembers]
+    public LaminatedBend(IReadOnlyList<BentSheet> layers, Length radius, double? stretchRatio = null)
+        : this(layers, radius)
+    {
+        StretchRatio = stretchRatio;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public LaminatedBend()
     {

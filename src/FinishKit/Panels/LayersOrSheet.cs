@@ -24,6 +24,23 @@ public sealed record LayersOrSheet
         WallRadius = wallRadius;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="layer">The sheet of a layer.</param>
+    /// <param name="layers">How many of them.</param>
+    /// <param name="sheet">The one thick sheet.</param>
+    /// <param name="wallRadius">Radius of the surface at the back of either; null where flat.</param>
+    /// <param name="rows">See <see cref="Rows"/>.</param>
+    /// <param name="stretchRatio">See <see cref="StretchRatio"/>.</param>
+    /// <param name="density">See <see cref="Density"/>.</param>
+    [SetsRequiredMembers]
+    public LayersOrSheet(BentSheet layer, int layers, BentSheet sheet, Length? wallRadius, IReadOnlyList<Length>? rows = null, double? stretchRatio = null, Density? density = null)
+        : this(layer, layers, sheet, wallRadius)
+    {
+        Rows = rows;
+        StretchRatio = stretchRatio;
+        Density = density;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public LayersOrSheet()
     {

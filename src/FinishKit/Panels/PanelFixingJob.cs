@@ -67,6 +67,34 @@ public sealed record PanelFixingJob
         Hold = hold;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="rows">The rows, in order.</param>
+    /// <param name="width">Length of the rows: the panel's size along them.</param>
+    /// <param name="hold">What one fixing may be loaded with.</param>
+    /// <param name="girth">See <see cref="Girth"/>.</param>
+    /// <param name="hungMass">See <see cref="HungMass"/>.</param>
+    /// <param name="acceleration">See <see cref="Acceleration"/>.</param>
+    /// <param name="edgeDistance">See <see cref="EdgeDistance"/>.</param>
+    /// <param name="greatestSpacing">See <see cref="GreatestSpacing"/>.</param>
+    [SetsRequiredMembers]
+    public PanelFixingJob(
+        IReadOnlyList<PanelRow> rows,
+        Length width,
+        Force hold,
+        Length? girth = null,
+        Mass? hungMass = null,
+        double? acceleration = null,
+        Length? edgeDistance = null,
+        Length? greatestSpacing = null)
+        : this(rows, width, hold)
+    {
+        Girth = girth;
+        HungMass = hungMass;
+        Acceleration = acceleration;
+        EdgeDistance = edgeDistance;
+        GreatestSpacing = greatestSpacing;
+    }
+
     /// <summary>The rows, 1 to 50, ascending, at least 1 mm apart.</summary>
     public required IReadOnlyList<PanelRow> Rows
     {

@@ -168,19 +168,12 @@ public static class PanelSplit
         for (int i = 0; i < openings.Count; i++)
         {
             Name at = new("wall.Openings", i);
-            if (Door.IsMissing(openings[i], at, "an opening", problems))
+            if (FaceOpening.Read(openings[i], at, u, v, problems) is not { } opening)
             {
                 continue;
             }
 
-            double u0 = Door.Millimetres(openings[i].FromU, at.Then(".FromU"), u, problems), u1 = Door.Millimetres(openings[i].ToU, at.Then(".ToU"), u, problems);
-            double v0 = Door.Millimetres(openings[i].FromV, at.Then(".FromV"), v, problems), v1 = Door.Millimetres(openings[i].ToV, at.Then(".ToV"), v, problems);
-            if (double.IsNaN(u0 + u1 + v0 + v1) || !Rises(u0, u1, at.Then(".ToU"), problems) || !Rises(v0, v1, at.Then(".ToV"), problems))
-            {
-                continue;
-            }
-
-            PanelBox box = new(Grid.Nanometres(u0), Grid.Nanometres(u1), Grid.Nanometres(v0), Grid.Nanometres(v1));
+            PanelBox box = new(Grid.Nanometres(opening.U0), Grid.Nanometres(opening.U1), Grid.Nanometres(opening.V0), Grid.Nanometres(opening.V1));
             if (read.Exists(other => !other.Cut(box).IsEmpty))
             {
                 Door.Report(new InputProblem(at.ToString(), openings[i].ToString(), "over no other opening", isRange: true), problems);
@@ -190,17 +183,6 @@ public static class PanelSplit
         }
 
         return read;
-    }
-
-    private static bool Rises(double from, double to, Name path, List<InputProblem>? problems)
-    {
-        if (to > from)
-        {
-            return true;
-        }
-
-        Door.Report(new InputProblem(path.ToString(), Print.Mm(to), $"more than {Print.Mm(from)}", isRange: true), problems);
-        return false;
     }
 }
 

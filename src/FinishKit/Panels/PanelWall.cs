@@ -35,6 +35,17 @@ public sealed record PanelJointLine
         MetalWidth = metalWidth;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="position">Middle of the metal: u of a rib, v of a rail.</param>
+    /// <param name="metalWidth">Width of metal that fixings can reach.</param>
+    /// <param name="mustSplit">See <see cref="MustSplit"/>.</param>
+    [SetsRequiredMembers]
+    public PanelJointLine(Length position, Length metalWidth, bool mustSplit = false)
+        : this(position, metalWidth)
+    {
+        MustSplit = mustSplit;
+    }
+
     /// <summary>Middle of the metal: u of a rib, v of a rail; within the wall.</summary>
     public required Length Position { get; init; }
 
@@ -86,6 +97,54 @@ public sealed record PanelWall
         Girth = girth;
         SheetLength = sheetLength;
         SheetWidth = sheetWidth;
+    }
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="length">Length along u.</param>
+    /// <param name="girth">Girth along v.</param>
+    /// <param name="sheetLength">Size of the sheet along its grain.</param>
+    /// <param name="sheetWidth">Size of the sheet across its grain.</param>
+    /// <param name="grain">See <see cref="Grain"/>.</param>
+    /// <param name="openings">See <see cref="Openings"/>. Null for none.</param>
+    /// <param name="ribs">See <see cref="Ribs"/>. Null for none.</param>
+    /// <param name="rails">See <see cref="Rails"/>. Null for none.</param>
+    /// <param name="reveal">See <see cref="Reveal"/>.</param>
+    /// <param name="landing">See <see cref="Landing"/>.</param>
+    /// <param name="cornerDistance">See <see cref="CornerDistance"/>.</param>
+    /// <param name="leastPanel">See <see cref="LeastPanel"/>.</param>
+    /// <param name="mostLength">See <see cref="MostLength"/>.</param>
+    /// <param name="squareMetreMass">See <see cref="SquareMetreMass"/>.</param>
+    /// <param name="mostMass">See <see cref="MostMass"/>.</param>
+    [SetsRequiredMembers]
+    public PanelWall(
+        Length length,
+        Length girth,
+        Length sheetLength,
+        Length sheetWidth,
+        PanelGrainDirection grain = PanelGrainDirection.AlongU,
+        IReadOnlyList<FaceOpening>? openings = null,
+        IReadOnlyList<PanelJointLine>? ribs = null,
+        IReadOnlyList<PanelJointLine>? rails = null,
+        Length? reveal = null,
+        Length? landing = null,
+        Length? cornerDistance = null,
+        Length? leastPanel = null,
+        Length? mostLength = null,
+        Mass? squareMetreMass = null,
+        Mass? mostMass = null)
+        : this(length, girth, sheetLength, sheetWidth)
+    {
+        Grain = grain;
+        Openings = openings ?? [];
+        Ribs = ribs ?? [];
+        Rails = rails ?? [];
+        Reveal = reveal;
+        Landing = landing;
+        CornerDistance = cornerDistance;
+        LeastPanel = leastPanel;
+        MostLength = mostLength;
+        SquareMetreMass = squareMetreMass;
+        MostMass = mostMass;
     }
 
     /// <summary>Length along u, front to rear, 10 mm to 20 m.</summary>

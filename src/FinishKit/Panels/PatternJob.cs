@@ -24,6 +24,20 @@ public sealed record PatternJob
         RepeatAcross = repeatAcross;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="plan">The row of panels.</param>
+    /// <param name="repeatAlong">Repeat of the pattern along the roll.</param>
+    /// <param name="repeatAcross">Repeat across the roll.</param>
+    /// <param name="centredOnPanel">See <see cref="CentredOnPanel"/>.</param>
+    /// <param name="rollWidth">See <see cref="RollWidth"/>.</param>
+    [SetsRequiredMembers]
+    public PatternJob(WrapPlan plan, Length repeatAlong, Length repeatAcross, int? centredOnPanel = null, Length? rollWidth = null)
+        : this(plan, repeatAlong, repeatAcross)
+    {
+        CentredOnPanel = centredOnPanel;
+        RollWidth = rollWidth;
+    }
+
     /// <summary>The row of panels.</summary>
     public required WrapPlan Plan { get; init; }
 

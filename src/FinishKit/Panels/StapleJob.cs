@@ -27,6 +27,31 @@ public sealed record StapleJob
         Leg = leg;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="edges">Lengths of the edges.</param>
+    /// <param name="plyThickness">Thickness of the ply with its tolerance.</param>
+    /// <param name="leg">Length of the staple's legs.</param>
+    /// <param name="underCrown">See <see cref="UnderCrown"/>.</param>
+    /// <param name="spacing">See <see cref="Spacing"/>.</param>
+    /// <param name="margin">See <see cref="Margin"/>.</param>
+    /// <param name="leastBite">See <see cref="LeastBite"/>.</param>
+    [SetsRequiredMembers]
+    public StapleJob(
+        IReadOnlyList<Length> edges,
+        TolerancedLength plyThickness,
+        Length leg,
+        Length? underCrown = null,
+        Length? spacing = null,
+        Length? margin = null,
+        Length? leastBite = null)
+        : this(edges, plyThickness, leg)
+    {
+        UnderCrown = underCrown;
+        Spacing = spacing;
+        Margin = margin;
+        LeastBite = leastBite;
+    }
+
     /// <summary>Lengths of the edges, 1 mm to 50 m each, 1 to 1000; see <see cref="WrapPlan.WrappedEdges"/>.</summary>
     public required IReadOnlyList<Length> Edges
     {

@@ -76,6 +76,59 @@ public sealed record WrapBuild
         ClothThickness = clothThickness;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="plyThickness">Thickness of the ply as measured.</param>
+    /// <param name="clothThickness">Thickness of the cloth, drawn tight; of foam-backed cloth without its foam.</param>
+    /// <param name="foamThickness">See <see cref="FoamThickness"/>.</param>
+    /// <param name="squeezedFoam">See <see cref="SqueezedFoam"/>.</param>
+    /// <param name="turnUnder">See <see cref="TurnUnder"/>.</param>
+    /// <param name="edgeGap">See <see cref="EdgeGap"/>.</param>
+    /// <param name="joint">See <see cref="Joint"/>.</param>
+    /// <param name="front">See <see cref="Front"/>.</param>
+    /// <param name="rear">See <see cref="Rear"/>.</param>
+    /// <param name="top">See <see cref="Top"/>.</param>
+    /// <param name="bottom">See <see cref="Bottom"/>.</param>
+    /// <param name="atJoints">See <see cref="AtJoints"/>.</param>
+    /// <param name="atWindows">See <see cref="AtWindows"/>.</param>
+    /// <param name="isFoamBacked">See <see cref="IsFoamBacked"/>.</param>
+    /// <param name="nap">See <see cref="Nap"/>.</param>
+    /// <param name="stretch">See <see cref="Stretch"/>.</param>
+    [SetsRequiredMembers]
+    public WrapBuild(
+        Length plyThickness,
+        Length clothThickness,
+        Length? foamThickness = null,
+        Length? squeezedFoam = null,
+        Length? turnUnder = null,
+        Length? edgeGap = null,
+        Length? joint = null,
+        EdgeWrap front = EdgeWrap.FoamTrimmed,
+        EdgeWrap rear = EdgeWrap.FoamTrimmed,
+        EdgeWrap top = EdgeWrap.FoamTrimmed,
+        EdgeWrap bottom = EdgeWrap.FoamTrimmed,
+        EdgeWrap atJoints = EdgeWrap.FoamTrimmed,
+        EdgeWrap atWindows = EdgeWrap.FoamTrimmed,
+        bool isFoamBacked = false,
+        NapDirection nap = NapDirection.Unknown,
+        ClothStretch stretch = ClothStretch.Unknown)
+        : this(plyThickness, clothThickness)
+    {
+        FoamThickness = foamThickness;
+        SqueezedFoam = squeezedFoam;
+        TurnUnder = turnUnder;
+        EdgeGap = edgeGap;
+        Joint = joint;
+        Front = front;
+        Rear = rear;
+        Top = top;
+        Bottom = bottom;
+        AtJoints = atJoints;
+        AtWindows = atWindows;
+        IsFoamBacked = isFoamBacked;
+        Nap = nap;
+        Stretch = stretch;
+    }
+
     /// <summary>Thickness of the ply as measured, 1 to 50 mm.</summary>
     public required Length PlyThickness { get; init; }
 
@@ -158,6 +211,16 @@ public sealed record PanelWindow
     /// <param name="opening">Where it is, from the front and lower edge of the opening that the panels fill.</param>
     [SetsRequiredMembers]
     public PanelWindow(FaceOpening opening) => Opening = opening;
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="opening">Where it is, from the front and lower edge of the opening that the panels fill.</param>
+    /// <param name="cornerRadius">See <see cref="CornerRadius"/>.</param>
+    [SetsRequiredMembers]
+    public PanelWindow(FaceOpening opening, Length cornerRadius = default)
+        : this(opening)
+    {
+        CornerRadius = cornerRadius;
+    }
 
     /// <summary>Where it is, from the front and lower edge of the opening that the panels fill; each side 1 mm or more.</summary>
     public required FaceOpening Opening { get; init; }

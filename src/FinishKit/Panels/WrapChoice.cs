@@ -31,6 +31,40 @@ public sealed record WrapChoice
         FoamPrice = foamPrice;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="backedArea">Foam-backed cloth to buy.</param>
+    /// <param name="backedPrice">Its price a square metre.</param>
+    /// <param name="clothArea">Cloth without foam to buy.</param>
+    /// <param name="clothPrice">Its price a square metre.</param>
+    /// <param name="foamArea">Foam to buy.</param>
+    /// <param name="foamPrice">Its price a square metre.</param>
+    /// <param name="backedExtras">See <see cref="BackedExtras"/>.</param>
+    /// <param name="separateExtras">See <see cref="SeparateExtras"/>.</param>
+    /// <param name="panels">See <see cref="Panels"/>.</param>
+    /// <param name="backedHours">See <see cref="BackedHours"/>.</param>
+    /// <param name="separateHours">See <see cref="SeparateHours"/>.</param>
+    [SetsRequiredMembers]
+    public WrapChoice(
+        Area backedArea,
+        decimal backedPrice,
+        Area clothArea,
+        decimal clothPrice,
+        Area foamArea,
+        decimal foamPrice,
+        decimal backedExtras = 0,
+        decimal separateExtras = 0,
+        int panels = 1,
+        TimeSpan? backedHours = null,
+        TimeSpan? separateHours = null)
+        : this(backedArea, backedPrice, clothArea, clothPrice, foamArea, foamPrice)
+    {
+        BackedExtras = backedExtras;
+        SeparateExtras = separateExtras;
+        Panels = panels;
+        BackedHours = backedHours;
+        SeparateHours = separateHours;
+    }
+
     /// <summary>Foam-backed cloth to buy, waste included, 0 to 500 m².</summary>
     public required Area BackedArea { get; init; }
 

@@ -27,6 +27,20 @@ public sealed record WrapJob
         Build = build;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="openingWidth">Width of the opening, along the van.</param>
+    /// <param name="openingHeight">Its height, up the girth.</param>
+    /// <param name="build">What the panels are made of.</param>
+    /// <param name="panels">See <see cref="Panels"/>.</param>
+    /// <param name="windows">See <see cref="Windows"/>.</param>
+    [SetsRequiredMembers]
+    public WrapJob(Length openingWidth, Length openingHeight, WrapBuild build, int panels = 1, IReadOnlyList<PanelWindow>? windows = null)
+        : this(openingWidth, openingHeight, build)
+    {
+        Panels = panels;
+        Windows = windows;
+    }
+
     /// <summary>Width of the opening, along the van, 20 mm to 50 m; so wide that each panel has 10 mm of ply or more.</summary>
     public required Length OpeningWidth { get; init; }
 

@@ -50,6 +50,35 @@ public sealed record SlatRun
         SlatWidth = slatWidth;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="width">Width to fill at the first station.</param>
+    /// <param name="slatWidth">Width of a slat.</param>
+    /// <param name="leastGap">See <see cref="LeastGap"/>.</param>
+    /// <param name="greatestGap">See <see cref="GreatestGap"/>.</param>
+    /// <param name="ends">See <see cref="Ends"/>.</param>
+    /// <param name="stations">See <see cref="Stations"/>.</param>
+    /// <param name="taper">See <see cref="Taper"/>.</param>
+    /// <param name="roundTo">See <see cref="RoundTo"/>.</param>
+    [SetsRequiredMembers]
+    public SlatRun(
+        Length width,
+        Length slatWidth,
+        Length? leastGap = null,
+        Length? greatestGap = null,
+        SlatEnds ends = SlatEnds.Closed,
+        IReadOnlyList<Length>? stations = null,
+        SlatTaper taper = SlatTaper.VaryingGap,
+        SetOutStep roundTo = SetOutStep.WholeMillimetre)
+        : this(width, slatWidth)
+    {
+        LeastGap = leastGap;
+        GreatestGap = greatestGap;
+        Ends = ends;
+        Stations = stations;
+        Taper = taper;
+        RoundTo = roundTo;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public SlatRun()
     {

@@ -17,6 +17,17 @@ public sealed record BoardPart
         Count = count;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="length">Length of each, long point to long point.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="name">See <see cref="Name"/>.</param>
+    [SetsRequiredMembers]
+    public BoardPart(Length length, int count, string? name = null)
+        : this(length, count)
+    {
+        Name = name;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public BoardPart()
     {
@@ -59,6 +70,19 @@ public sealed record StockBoard
         Price = price;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="length">Length as sold.</param>
+    /// <param name="price">Price of a pack, of one board unless <see cref="Pack"/> says more, in whatever currency all prices of the job are in.</param>
+    /// <param name="pack">See <see cref="Pack"/>.</param>
+    /// <param name="available">See <see cref="Available"/>.</param>
+    [SetsRequiredMembers]
+    public StockBoard(Length length, decimal price, int pack = 1, int? available = null)
+        : this(length, price)
+    {
+        Pack = pack;
+        Available = available;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public StockBoard()
     {
@@ -99,6 +123,16 @@ public sealed record BoardOffcut
     /// <param name="length">Its sound length: nothing is trimmed off it.</param>
     [SetsRequiredMembers]
     public BoardOffcut(Length length) => Length = length;
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="length">Its sound length: nothing is trimmed off it.</param>
+    /// <param name="count">See <see cref="Count"/>.</param>
+    [SetsRequiredMembers]
+    public BoardOffcut(Length length, int count = 1)
+        : this(length)
+    {
+        Count = count;
+    }
 
     /// <summary>Makes one by its members.</summary>
     public BoardOffcut()
@@ -149,6 +183,32 @@ public sealed record CuttingJob
     {
         Parts = parts;
         Stock = stock;
+    }
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="parts">The pieces.</param>
+    /// <param name="stock">The boards that can be bought.</param>
+    /// <param name="offcuts">See <see cref="Offcuts"/>.</param>
+    /// <param name="kerf">See <see cref="Kerf"/>.</param>
+    /// <param name="endTrim">See <see cref="EndTrim"/>.</param>
+    /// <param name="leastOffcut">See <see cref="LeastOffcut"/>.</param>
+    /// <param name="effort">See <see cref="Effort"/>.</param>
+    [SetsRequiredMembers]
+    public CuttingJob(
+        IReadOnlyList<BoardPart> parts,
+        IReadOnlyList<StockBoard> stock,
+        IReadOnlyList<BoardOffcut>? offcuts = null,
+        Length? kerf = null,
+        Length? endTrim = null,
+        Length? leastOffcut = null,
+        int? effort = null)
+        : this(parts, stock)
+    {
+        Offcuts = offcuts;
+        Kerf = kerf;
+        EndTrim = endTrim;
+        LeastOffcut = leastOffcut;
+        Effort = effort;
     }
 
     /// <summary>The pieces, 1 to 2000 kinds, 10,000 pieces at most.</summary>

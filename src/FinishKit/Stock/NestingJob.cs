@@ -33,6 +33,21 @@ public sealed record SheetPart
         MayTurn = mayTurn;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="length">Along the sheet's length, which is along its grain.</param>
+    /// <param name="width">Across it.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="mayTurn">Whether a piece may lie turned by a quarter, its grain then across.</param>
+    /// <param name="outline">See <see cref="Outline"/>.</param>
+    /// <param name="name">See <see cref="Name"/>.</param>
+    [SetsRequiredMembers]
+    public SheetPart(Length length, Length width, int count, bool mayTurn, IReadOnlyList<MeasuredPoint>? outline = null, string? name = null)
+        : this(length, width, count, mayTurn)
+    {
+        Outline = outline;
+        Name = name;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public SheetPart()
     {
@@ -97,6 +112,18 @@ public sealed record StockSheet
         Price = price;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="length">Along its grain.</param>
+    /// <param name="width">Across its grain.</param>
+    /// <param name="price">Price of one, in whatever currency all prices of the job are in.</param>
+    /// <param name="available">See <see cref="Available"/>.</param>
+    [SetsRequiredMembers]
+    public StockSheet(Length length, Length width, decimal price, int? available = null)
+        : this(length, width, price)
+    {
+        Available = available;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public StockSheet()
     {
@@ -141,6 +168,17 @@ public sealed record SheetOffcut
     {
         Length = length;
         Width = width;
+    }
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="length">Along its grain: nothing is trimmed off it.</param>
+    /// <param name="width">Across its grain.</param>
+    /// <param name="count">See <see cref="Count"/>.</param>
+    [SetsRequiredMembers]
+    public SheetOffcut(Length length, Length width, int count = 1)
+        : this(length, width)
+    {
+        Count = count;
     }
 
     /// <summary>Makes one by its members.</summary>
@@ -197,6 +235,37 @@ public sealed record NestingJob
         Parts = parts;
         Stock = stock;
         Cutting = cutting;
+    }
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="parts">The pieces.</param>
+    /// <param name="stock">The sheets that can be bought.</param>
+    /// <param name="cutting">Saw or router.</param>
+    /// <param name="offcuts">See <see cref="Offcuts"/>.</param>
+    /// <param name="kerf">See <see cref="Kerf"/>.</param>
+    /// <param name="trim">See <see cref="Trim"/>.</param>
+    /// <param name="leastOffcutLength">See <see cref="LeastOffcutLength"/>.</param>
+    /// <param name="leastOffcutWidth">See <see cref="LeastOffcutWidth"/>.</param>
+    /// <param name="effort">See <see cref="Effort"/>.</param>
+    [SetsRequiredMembers]
+    public NestingJob(
+        IReadOnlyList<SheetPart> parts,
+        IReadOnlyList<StockSheet> stock,
+        SheetCutting cutting,
+        IReadOnlyList<SheetOffcut>? offcuts = null,
+        Length? kerf = null,
+        Length? trim = null,
+        Length? leastOffcutLength = null,
+        Length? leastOffcutWidth = null,
+        int? effort = null)
+        : this(parts, stock, cutting)
+    {
+        Offcuts = offcuts;
+        Kerf = kerf;
+        Trim = trim;
+        LeastOffcutLength = leastOffcutLength;
+        LeastOffcutWidth = leastOffcutWidth;
+        Effort = effort;
     }
 
     /// <summary>The pieces, 1 to 2000 kinds, 10,000 pieces at most.</summary>

@@ -397,54 +397,12 @@ internal sealed class PatternProgram
 
     private bool Pivot(CuttingPattern entering)
     {
-        int leaving = -1;
-        double step = double.PositiveInfinity;
-        for (int row = 0; row < _rows; row++)
-        {
-            if (_column[row] <= Tolerance || row == _thetaRow)
-            {
-                continue;
-            }
-
-            double ratio = _level[row] / _column[row];
-            if (ratio < step - 1e-12 || (ratio <= step + 1e-12 && (leaving < 0 || _column[row] > _column[leaving])))
-            {
-                step = leaving < 0 ? ratio : Math.Min(step, ratio);
-                leaving = row;
-            }
-        }
-
+        int leaving = BasisStep.Enter(_column, _inverse, _level, 1e-12, _thetaRow);
         if (leaving < 0)
         {
             return false;
         }
 
-        double pivot = _column[leaving];
-        double[] pivotRow = _inverse[leaving];
-        for (int i = 0; i < _rows; i++)
-        {
-            pivotRow[i] /= pivot;
-        }
-
-        step = _level[leaving] / pivot;
-        for (int row = 0; row < _rows; row++)
-        {
-            double factor = _column[row];
-            if (row == leaving || factor == 0)
-            {
-                continue;
-            }
-
-            double[] own = _inverse[row];
-            for (int i = 0; i < own.Length; i++)
-            {
-                own[i] -= factor * pivotRow[i];
-            }
-
-            _level[row] = Math.Max(0, _level[row] - (factor * step));
-        }
-
-        _level[leaving] = step;
         _basis[leaving] = entering;
         return true;
     }

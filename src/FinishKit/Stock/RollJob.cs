@@ -21,6 +21,19 @@ public sealed record RollPart
         MayTurn = mayTurn;
     }
 
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="along">Along the roll: the way its nap, pattern or stretch is counted by.</param>
+    /// <param name="across">Across the roll.</param>
+    /// <param name="count">How many.</param>
+    /// <param name="mayTurn">Whether a piece may lie turned by a quarter.</param>
+    /// <param name="name">See <see cref="Name"/>.</param>
+    [SetsRequiredMembers]
+    public RollPart(Length along, Length across, int count, bool mayTurn, string? name = null)
+        : this(along, across, count, mayTurn)
+    {
+        Name = name;
+    }
+
     /// <summary>Makes one by its members.</summary>
     public RollPart()
     {
@@ -78,6 +91,23 @@ public sealed record RollJob
     {
         Parts = parts;
         Width = width;
+    }
+
+    /// <summary>Makes one with whatever differs from its default, each member by its name: for languages that cannot set init members.</summary>
+    /// <param name="parts">The pieces.</param>
+    /// <param name="width">Width of the roll.</param>
+    /// <param name="selvedge">See <see cref="Selvedge"/>.</param>
+    /// <param name="between">See <see cref="Between"/>.</param>
+    /// <param name="soldBy">See <see cref="SoldBy"/>.</param>
+    /// <param name="effort">See <see cref="Effort"/>.</param>
+    [SetsRequiredMembers]
+    public RollJob(IReadOnlyList<RollPart> parts, Length width, Length? selvedge = null, Length? between = null, Length? soldBy = null, int? effort = null)
+        : this(parts, width)
+    {
+        Selvedge = selvedge;
+        Between = between;
+        SoldBy = soldBy;
+        Effort = effort;
     }
 
     /// <summary>The pieces, 1 to 500 kinds, 10000 pieces at most; each must go across the roll.</summary>

@@ -156,6 +156,7 @@ internal static class BadInputRules
         Taken("BoardJoints.Choose(*", "job", "Stock [0] Price 0|Stock [0] Available 0", "boards bought already; none of a kind to be had"),
         Taken("BoardJoints.Choose(*", "job", "Effort 10^9", "the most that is allowed is more"),
         Taken("new JointRun(*|new JointJob(*", "*", "*", "stored unchecked: the calculator checks it"),
+        Taken("BoardJoints.Choose(*", "job", "EndGap default", "no gap is left"),
         // Courses
         Taken("BoardCover.*", "gap|reveal", "default", "boards pushed tight"),
         Taken("CourseBreaks.Judge(*", "leanChange", "default|-1", "no change; a ridge"),

@@ -417,7 +417,12 @@ internal static class GoodValues
         ["PanelWall.sheetLength"] = Mm(2440),
         ["PanelWall.sheetWidth"] = Mm(1220),
         ["PanelFixingJob.hold"] = Force.FromNewtons(100),
+        ["CoursePlan.oneEnd"] = EndsOf((CoursePlan)Of(typeof(CoursePlan)), 3400, 0),
+        ["CoursePlan.otherEnd"] = EndsOf((CoursePlan)Of(typeof(CoursePlan)), 10, 3400),
     };
+
+    private static EndCutSchedule EndsOf(CoursePlan plan, double edge, double datum) =>
+        EndCuts.Schedule(new EndCutJob(EdgeCurve.Straight(new(Mm(0), Mm(edge)), new(Mm(994), Mm(edge))), plan.Lines, Mm(datum)));
 
     internal static object Of(MethodBase method, ParameterInfo parameter)
     {

@@ -20,6 +20,8 @@ public sealed class ResultShapeTests
 
     public static TheoryData<Type> Records() => [.. PublicMembers.InputRecords];
 
+    public static TheoryData<Type> RecordsWithOptionalMembers() => [.. PublicMembers.InputRecords.Where(static type => PublicMembers.InitMembers(type).Count() > Constructors(type)[0].GetParameters().Length)];
+
     [Fact]
     public void The_results_are_found() => Assert.Superset(
         new HashSet<Type> { typeof(CircularArc), typeof(FastenerChoice), typeof(FastenerCandidate), typeof(TipClearance), typeof(FurringRemedy), typeof(WithdrawalCapacity), typeof(RetentionCount), typeof(RetentionResult) },
@@ -124,12 +126,48 @@ public sealed class ResultShapeTests
         PropertyInfo[] required = [.. PublicMembers.InitMembers(type).Where(static property => property.CustomAttributes.Any(static attribute => attribute.AttributeType.Name == "RequiredMemberAttribute"))];
         Assert.NotEmpty(required);
         Assert.All(PublicMembers.InitMembers(type), static property => Assert.Contains(property.SetMethod!.ReturnParameter.GetRequiredCustomModifiers(), static modifier => modifier.Name == "IsExternalInit"));
-        ConstructorInfo constructor = Assert.Single(type.GetConstructors(), static constructor => constructor.CustomAttributes.Any(static attribute => attribute.AttributeType.Name == "SetsRequiredMembersAttribute"));
-        Assert.Equal(
-            required.Select(static property => (property.Name.ToUpperInvariant(), property.PropertyType)).OrderBy(static member => member.Item1, StringComparer.Ordinal),
-            constructor.GetParameters().Select(static parameter => (parameter.Name!.ToUpperInvariant(), parameter.ParameterType)).OrderBy(static member => member.Item1, StringComparer.Ordinal));
+
+        // One constructor of the required members alone, and where there are others a second one that takes these too: the required in front as in the first, each of the others optional.
+        PropertyInfo[] optional = [.. PublicMembers.InitMembers(type).Except(required)];
+        ParameterInfo[][] constructors = [.. Constructors(type).Select(static constructor => constructor.GetParameters())];
+        Assert.Equal(optional.Length > 0 ? 2 : 1, constructors.Length);
+        Assert.Equal(Members(required), Taken(constructors[0]));
+        Assert.All(constructors[0], static parameter => Assert.False(parameter.IsOptional));
+        if (optional.Length > 0)
+        {
+            Assert.Equal(constructors[0].Select(static parameter => (parameter.Name, parameter.ParameterType)), constructors[1].Take(required.Length).Select(static parameter => (parameter.Name, parameter.ParameterType)));
+            Assert.Equal(Members(optional), Taken(constructors[1].Skip(required.Length)));
+            Assert.Equal(constructors[1].Skip(required.Length), constructors[1].Where(static parameter => parameter.IsOptional));
+        }
+
         Assert.Equal(type, type.GetMethod(nameof(ToString), [])!.DeclaringType);
         Assert.False(PublicMembers.IsWrittenByTheCompiler(type.GetMethod(nameof(ToString), [])!), "A record's own ToString follows the thread's culture.");
+    }
+
+    /// <summary>C# 7.3 and VB cannot set init members: a constructor sets what it is given at its own member and leaves the others at their defaults.</summary>
+    [Theory]
+    [MemberData(nameof(RecordsWithOptionalMembers))]
+    public void Every_optional_member_can_be_set_without_an_init_accessor(Type type)
+    {
+        ConstructorInfo[] constructors = Constructors(type);
+        PropertyInfo[] members = [.. PublicMembers.InitMembers(type)];
+        ParameterInfo[] parameters = constructors[1].GetParameters();
+        object good = GoodValues.Of(type);
+        object?[] omitted = [.. parameters.Select(parameter => parameter.IsOptional ? parameter.DefaultValue : Member(parameter).GetValue(good))];
+        object plain = constructors[0].Invoke([.. omitted.Take(constructors[0].GetParameters().Length)]);
+        Holds(constructors[1].Invoke(omitted), plain, null, null);
+        foreach (ParameterInfo parameter in parameters.Where(static parameter => parameter.IsOptional))
+        {
+            object? given = Other(parameter, Member(parameter).GetValue(plain));
+            object?[] arguments = [.. omitted];
+            arguments[parameter.Position] = given;
+            Holds(constructors[1].Invoke(arguments), plain, Member(parameter), given);
+        }
+
+        PropertyInfo Member(ParameterInfo parameter) => members.Single(member => string.Equals(member.Name, parameter.Name, StringComparison.OrdinalIgnoreCase));
+
+        void Holds(object made, object others, PropertyInfo? set, object? given) => Assert.All(members, member => Assert.True(
+            Same(member == set ? given : member.GetValue(others), member.GetValue(made)), $"{type.Name} with {set?.Name ?? "nothing"} given: {member.Name} is {member.GetValue(made)}."));
     }
 
     [Fact]
@@ -175,4 +213,26 @@ public sealed class ResultShapeTests
 
         Assert.True(File.Exists(location));
     }
+
+    /// <summary>Those that set all required members, the shortest first.</summary>
+    private static ConstructorInfo[] Constructors(Type record) =>
+        [.. record.GetConstructors().Where(static constructor => constructor.CustomAttributes.Any(static attribute => attribute.AttributeType.Name == "SetsRequiredMembersAttribute")).OrderBy(static constructor => constructor.GetParameters().Length)];
+
+    private static IEnumerable<(string, Type)> Members(IEnumerable<PropertyInfo> members) =>
+        members.Select(static member => (member.Name.ToUpperInvariant(), member.PropertyType)).OrderBy(static member => member.Item1, StringComparer.Ordinal);
+
+    private static IEnumerable<(string, Type)> Taken(IEnumerable<ParameterInfo> parameters) =>
+        parameters.Select(static parameter => (parameter.Name!.ToUpperInvariant(), parameter.ParameterType)).OrderBy(static member => member.Item1, StringComparer.Ordinal);
+
+    /// <summary>A good value that is not the default.</summary>
+    private static object Other(ParameterInfo parameter, object? usual)
+    {
+        Type type = Nullable.GetUnderlyingType(parameter.ParameterType) ?? parameter.ParameterType;
+        object other = type == typeof(bool) ? usual is not true : type.IsEnum ? Enum.GetValues(type).Cast<object>().First(value => !value.Equals(usual)) : GoodValues.Of((MethodBase)parameter.Member, parameter);
+        Assert.False(Same(usual, other), $"{parameter.Member.DeclaringType!.Name}.{parameter.Name}: the good value is the default, which shows nothing.");
+        return other;
+    }
+
+    private static bool Same(object? expected, object? actual) =>
+        expected is IEnumerable and not string && actual is IEnumerable and not string ? ((IEnumerable)expected).Cast<object>().SequenceEqual(((IEnumerable)actual).Cast<object>()) : Equals(expected, actual);
 }

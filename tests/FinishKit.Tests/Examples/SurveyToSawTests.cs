@@ -32,9 +32,9 @@ public sealed class SurveyToSawTests
         MeasuredEdge rear = EdgeCurve.Through([new(Mm(0), Mm(3400)), new(Mm(400), Mm(3392)), new(Mm(800), Mm(3369)), new(Mm(1000), Mm(3351))]);
         EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.Lines, datum: Mm(0)) { HiddenWidth = board.StillCovered });
 
-        // Joints on strips, boards to buy, and what is cut from each; 3 mm are left at both ends of a course.
-        JointRun[] runs = [.. ends.Courses.Select(end => new JointRun(end.Course, Mm(3), Mm(end.LongPoint.Millimeters - 3)))];
-        JointLayout saw = BoardJoints.Choose(new JointJob(runs, [Mm(950), Mm(1420), Mm(1690), Mm(1960), Mm(2330)], [new StockBoard(Mm(2438), 9.80m)]));
+        // Joints on strips, boards to buy, and what is cut from each; at both ends of a course the gap is left that the year asks for.
+        JointJob job = new(courses.Runs(ends), [Mm(950), Mm(1420), Mm(1690), Mm(1960), Mm(2330)], [new StockBoard(Mm(2438), 9.80m)]) { EndGap = year.EndGap };
+        JointLayout saw = BoardJoints.Choose(job);
         #endregion
 
         string[] blocks = Repository.Read("docs", "survey-to-saw.md").Split("```");
