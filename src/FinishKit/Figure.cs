@@ -10,6 +10,7 @@ namespace FinishKit;
 /// <remarks>
 /// Names are kebab case and stable. Units are <c>mm</c>, <c>N</c>, <c>N/mm</c>, <c>MPa</c>, <c>kg</c>, <c>kg/m3</c>,
 /// <c>deg</c>, <c>rad</c>, <c>1/mm</c>, or empty for a plain number. The default value has an empty name, 0 and an empty unit.
+/// The members can be set by an initialiser, so that what reads objects by their members (System.Text.Json does) reads a figure back as it was written.
 /// </remarks>
 public readonly struct Figure : IEquatable<Figure>
 {
@@ -29,13 +30,23 @@ public readonly struct Figure : IEquatable<Figure>
     }
 
     /// <summary>What the number is, kebab case.</summary>
-    public string Name => _name ?? string.Empty;
+    /// <exception cref="ArgumentNullException">Set to null.</exception>
+    public string Name
+    {
+        get => _name ?? string.Empty;
+        init => _name = value ?? throw new ArgumentNullException(nameof(Name));
+    }
 
     /// <summary>The number, in <see cref="Unit"/>.</summary>
-    public double Value { get; }
+    public double Value { get; init; }
 
     /// <summary>The unit's symbol; empty for a plain number.</summary>
-    public string Unit => _unit ?? string.Empty;
+    /// <exception cref="ArgumentNullException">Set to null.</exception>
+    public string Unit
+    {
+        get => _unit ?? string.Empty;
+        init => _unit = value ?? throw new ArgumentNullException(nameof(Unit));
+    }
 
     /// <summary>Whether two figures have the same name, number and unit.</summary>
     /// <param name="left">One figure.</param>

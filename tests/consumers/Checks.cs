@@ -30,6 +30,7 @@ namespace FinishKit.Consumers
             MeasuredWalls();
             CompoundCuts();
             WoodInAir();
+            PanelChecks.All();
         }
 
         private static void WhichNail()

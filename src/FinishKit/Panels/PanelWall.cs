@@ -183,7 +183,7 @@ public sealed record PanelWall
     /// <summary>Least width and height of a panel, 0 to 2 m; null for 150 mm (judgement). A wall narrower than that is taken as it is.</summary>
     public Length? LeastPanel { get; init; }
 
-    /// <summary>Greatest width or height that can be handled, 10 mm to 20 m; null for no limit.</summary>
+    /// <summary>Greatest width or height that can be handled, 10 mm to 20 m; null for no limit. Of wrapped panels also what the roll takes: its usable width less what the cloth is larger than the panel, see <see cref="WrappedPanel.ClothWidth"/>.</summary>
     public Length? MostLength { get; init; }
 
     /// <summary>Mass of a square metre of finished panel, 0.01 to 1000 kg; null leaves masses out.</summary>

@@ -105,7 +105,7 @@ public sealed class PatternLayout
     }
 
     /// <summary>The layout as flat figures.</summary>
-    /// <returns>Pieces, length in order, without pattern, waste, its share, and whether there is a problem (1 or 0).</returns>
+    /// <returns>Pieces, length in order, without pattern, waste, its share, and the worst severity as the number of its enumeration (0 too where there is no finding).</returns>
     public IReadOnlyList<Figure> Figures() =>
     [
         new("pieces", Pieces.Count, string.Empty),
@@ -113,7 +113,7 @@ public sealed class PatternLayout
         new("length-without-pattern", Grid.Millimetres(_plain), "mm"),
         new("waste", Grid.Millimetres(_length - _plain), "mm"),
         new("waste-share", (double)(_length - _plain) / _length, string.Empty),
-        new("has-problem", HasProblem ? 1 : 0, string.Empty),
+        new("worst-severity", Findings.Count == 0 ? 0 : (int)Findings[0].Severity, string.Empty),
     ];
 
     /// <summary>Pieces, length and waste, invariant.</summary>

@@ -108,12 +108,13 @@ public sealed class StaplePlan
     }
 
     /// <summary>The plan as flat figures.</summary>
-    /// <returns>Staples, leg, depth, ply left before the point, longest leg where there is one, and whether only glue will do (1 or 0).</returns>
+    /// <returns>Staples, the worst severity as the number of its enumeration (0 too where there is no finding), leg, depth, ply left before the point, longest leg where there is one, and whether only glue will do (1 or 0).</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures =
         [
             new("staples", Count, string.Empty),
+            new("worst-severity", Findings.Count == 0 ? 0 : (int)Findings[0].Severity, string.Empty),
             new("leg", _numbers.Leg, "mm"),
             new("depth", _depth, "mm"),
             new("left-before-point", _left, "mm"),

@@ -29,6 +29,10 @@ public sealed class CoverPiece
     /// <summary>Whether it may be laid on the roll a quarter turned: the material looks and stretches the same both ways.</summary>
     public bool IsTurnable { get; }
 
+    /// <summary>The piece for <see cref="RollCutting"/>, with its name; turned only where it may be.</summary>
+    /// <returns>The piece, once.</returns>
+    public RollPart ToRollPart() => new(Along, Across, 1, IsTurnable) { Name = Name };
+
     internal long AcrossNm { get; }
 
     internal long AlongNm { get; }
@@ -162,10 +166,25 @@ public sealed class WrappedPanel
 
     internal SideNumbers Upright { get; }
 
-    /// <summary>Finished size, ply and cloth, invariant.</summary>
+    /// <summary>Its ply as a piece for <see cref="SheetNesting"/>, named as its cloth and foam are: panel 1 is at the front. Its windows are cut out of the rectangle afterwards.</summary>
+    /// <param name="grain">Which way the sheet's grain runs on the panel: along the van is along its width, up the girth along its height; either: it may be turned.</param>
+    /// <returns>The piece, once.</returns>
+    /// <exception cref="ArgumentException"><paramref name="grain"/> is undefined.</exception>
+    public SheetPart ToSheetPart(PanelGrainDirection grain)
+    {
+        if (grain is not (PanelGrainDirection.AlongU or PanelGrainDirection.AlongV or PanelGrainDirection.Either))
+        {
+            Door.Report(new InputProblem(nameof(grain), Print.Number((int)grain), "along u, along v or either", isRange: true), null);
+        }
+
+        bool isUpright = grain == PanelGrainDirection.AlongV;
+        return new SheetPart(isUpright ? PlyHeight : PlyWidth, isUpright ? PlyWidth : PlyHeight, 1, grain == PanelGrainDirection.Either) { Name = "panel " + Print.Number(Index + 1) };
+    }
+
+    /// <summary>Its place from 1 at the front, finished size, ply and cloth, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"panel {Print.Number(Index)}: finished {Size(FinishedNm, HeightNm)}, ply {Size(Sides.Ply, Upright.Ply)}, cloth {Size(Sides.Cloth, Upright.Cloth)}";
+        $"panel {Print.Number(Index + 1)}: finished {Size(FinishedNm, HeightNm)}, ply {Size(Sides.Ply, Upright.Ply)}, cloth {Size(Sides.Cloth, Upright.Cloth)}";
 
     private static string Size(long width, long height) => $"{Print.Number(Grid.Millimetres(width))} x {Print.Mm(Grid.Millimetres(height))}";
 }

@@ -5,6 +5,8 @@ namespace FinishKit;
 /// <summary>What a person should know about a nesting plan.</summary>
 internal static class NestingFindings
 {
+    private const int MostNamed = 3;
+
     internal static IReadOnlyList<Finding> Of(NestingPlan plan, NestingNumbers job)
     {
         List<Finding> findings = [];
@@ -20,7 +22,7 @@ internal static class NestingFindings
             findings.Add(new Finding(
                 "stock-part-too-large",
                 Severity.Problem,
-                $"{Print.Number(tooLarge)} {(tooLarge == 1 ? "piece goes" : "pieces go")} on no sheet there is, trimmed, the grain as asked. Split {(tooLarge == 1 ? "it" : "them")} where a joint can be fixed, let {(tooLarge == 1 ? "it" : "them")} turn, or buy larger sheets.",
+                $"{Print.Number(tooLarge)} {(tooLarge == 1 ? "piece goes" : "pieces go")} on no sheet there is, trimmed, the grain as asked: {Named(plan, true)}. Split {(tooLarge == 1 ? "it" : "them")} where a joint can be fixed, let {(tooLarge == 1 ? "it" : "them")} turn, or buy larger sheets.",
                 [new("pieces", tooLarge, string.Empty)],
                 Sources.SheetNesting));
         }
@@ -30,7 +32,7 @@ internal static class NestingFindings
             findings.Add(new Finding(
                 "stock-too-few-sheets",
                 Severity.Problem,
-                $"For {Print.Number(tooFew)} {(tooFew == 1 ? "piece" : "pieces")} no room was found: there are too few sheets, or no way was found to place all on them.",
+                $"For {Print.Number(tooFew)} {(tooFew == 1 ? "piece" : "pieces")} no room was found, {Named(plan, false)}: there are too few sheets, or no way was found to place all on them.",
                 [new("pieces", tooFew, string.Empty)],
                 Sources.SheetNesting));
         }
@@ -75,5 +77,30 @@ internal static class NestingFindings
         }
 
         return Finding.GravestFirst(findings);
+    }
+
+    /// <summary>The first few of the pieces that are not placed, by count, size and name.</summary>
+    private static string Named(NestingPlan plan, bool isTooLarge)
+    {
+        List<string> named = [];
+        int more = 0;
+        foreach (UnplacedPart part in plan.Unplaced)
+        {
+            if (part.IsTooLarge != isTooLarge)
+            {
+                continue;
+            }
+
+            if (named.Count < MostNamed)
+            {
+                named.Add($"{Print.Number(part.Count)} of {part.Size}");
+            }
+            else
+            {
+                more += part.Count;
+            }
+        }
+
+        return string.Join(", ", named) + (more > 0 ? $" and {Print.Number(more)} more" : string.Empty);
     }
 }

@@ -194,10 +194,13 @@ public sealed class SheetPurchase
 /// <remarks><see cref="SheetNesting.Nest"/> makes them.</remarks>
 public sealed class UnplacedPart
 {
-    internal UnplacedPart(int part, int count, bool isTooLarge) => (Part, Count, IsTooLarge) = (part, count, isTooLarge);
+    internal UnplacedPart(int part, SheetPart from, int count, bool isTooLarge) => (Part, Name, Size, Count, IsTooLarge) = (part, from.Name, SizeOf(from), count, isTooLarge);
 
     /// <summary>Which of the job's parts they are, from 0.</summary>
     public int Part { get; }
+
+    /// <summary>What the job calls them, or null.</summary>
+    public string? Name { get; }
 
     /// <summary>How many.</summary>
     public int Count { get; }
@@ -205,9 +208,14 @@ public sealed class UnplacedPart
     /// <summary>Whether no sheet is large enough for one; else there are too few sheets.</summary>
     public bool IsTooLarge { get; }
 
-    /// <summary>Count and part, invariant.</summary>
+    /// <summary>Length x width and name: what a message calls them.</summary>
+    internal string Size { get; }
+
+    /// <summary>Count, size and name, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Print.Number(Count)} of part {Print.Number(Part)} on no sheet";
+    public override string ToString() => $"{Print.Number(Count)} of {Size} on no sheet";
+
+    private static string SizeOf(SheetPart part) => $"{Print.Round(Door.Millimetres(part.Length), 3)} x {Print.Mm(Door.Millimetres(part.Width))}{(part.Name is null ? string.Empty : " " + part.Name)}";
 }
 
 /// <summary>Sheets to buy, what to cut from each, and how sure it is that nothing cheaper exists: what <see cref="SheetNesting.Nest"/> answers.</summary>
@@ -476,7 +484,7 @@ public sealed class NestingPlan
         {
             if (left[i] > 0)
             {
-                unplaced.Add(new UnplacedPart(i, left[i], solution.IsTooLarge[i]));
+                unplaced.Add(new UnplacedPart(i, job.Parts[i], left[i], solution.IsTooLarge[i]));
             }
         }
 

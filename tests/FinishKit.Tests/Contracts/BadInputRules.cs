@@ -98,6 +98,7 @@ internal static class BadInputRules
         // Plain carriers of what their maker says
         Taken("new Figure(*", "*", "empty|100,000 brackets", "a carrier: the maker's text"),
         Taken("new Figure(*", "value", "*", "a carrier: the maker's number"),
+        Taken("Figure.set_*", "value", "empty|100,000 brackets|NaN|+infinity|-infinity|0|-1|10^9|1e308", "a carrier: what its maker or a reader of stored figures sets"),
         Taken("new DefaultUsed(*", "figure", "default", "a carrier"),
         Taken("new Finding(*|new InputProblem(*|new WorkingStep(*|new Workings(*|Source.*", "code|message|parameter|value|allowed|meaning|formulaTex|title|id|rule|reason|derivation|what|publisher|place|note", "empty|100,000 brackets", "a carrier: the maker's text"),
         Taken("new Finding(*", "severity", "*", "a carrier; severities may be added"),

@@ -223,6 +223,7 @@ internal static class GoodValues
         [typeof(IReadOnlyList<PanelWindow>)] = static () => new[] { new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) } },
         [typeof(WrapBuild)] = static () => new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop },
         [typeof(WrapJob)] = static () => new WrapJob(Mm(1200), Mm(600), new WrapBuild(Mm(6.5), Mm(0.9)) { FoamThickness = Mm(4), TurnUnder = Mm(30), Nap = NapDirection.TowardTop }) { Windows = [new PanelWindow(new FaceOpening(Mm(500), Mm(900), Mm(200), Mm(400))) { CornerRadius = Mm(70) }] },
+        [typeof(WrappedPanel)] = static () => PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)))).Panels[0],
         [typeof(WrapPlan)] = static () => PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), new WrapBuild(Mm(6.5), Mm(0.9)) { Nap = NapDirection.TowardTop }) { Panels = 3 }),
 
         // Pattern, adhesive, staples, comparison of wrapped panels
@@ -456,6 +457,7 @@ internal static class GoodValues
         : type == typeof(SheetGoods) ? new SheetGoods("a sheet", Mm(15), Mm(14.6), "a family")
         : type == typeof(WoodSpecies) ? new WoodSpecies("a species", true, new SpecificGravityAt12(0.5))
         : type == typeof(PlywoodBending) ? (PlywoodBending)s_byType[typeof(PlywoodBending)]()
+        : type == typeof(Figure) ? new Figure("a-figure", 3, "mm")
         : throw new InvalidOperationException($"GoodValues has no fresh {type} to set members of: enter one.");
 
     private static object TargetOf(Type type) => type == typeof(Workings) ? FastenerLength.Choose(s_job).Explain()

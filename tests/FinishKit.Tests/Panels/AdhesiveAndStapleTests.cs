@@ -94,6 +94,7 @@ public sealed class AdhesiveAndStapleTests
         Assert.Equal([25, 25, 15, 15], plan.Edges.Select(static edge => edge.Count));
         Assert.Equal(39.8, plan.Edges[0].Distance.Millimeters);
         Assert.Equal("panels-staple-near-face", plan.Findings[0].Code);
+        Assert.Contains(new Figure("worst-severity", 2, string.Empty), plan.Figures()); // a host that keeps figures only sees it
         Assert.Equal(["staple-spacing", "margin", "least-bite"], plan.DefaultsUsed.Select(static used => used.Figure.Name));
         WorkingsCheck.Recompute(plan.Explain());
     }

@@ -41,6 +41,8 @@ public sealed class PatternTests
         Assert.Equal([640, 640, 640], layout.Blocks.Select(static block => block.Along.Millimeters)); // 28 + 584 = 612 in two
         Assert.All(layout.Blocks, static block => Assert.False(block.IsTurnable));
         Assert.Equal(["panels-pattern-extra"], layout.Findings.Select(static finding => finding.Code));
+        Assert.Contains(new Figure("worst-severity", 0, string.Empty), layout.Figures());
+        Assert.Contains(new Figure("worst-severity", 2, string.Empty), PatternMatch.Lay(new PatternJob(plan, Mm(320), Mm(200)) { RollWidth = Mm(600) }).Figures()); // a piece is 687 across
         WorkingsCheck.Recompute(layout.Explain());
     }
 

@@ -52,6 +52,28 @@ public sealed class WrapTests
         Assert.Equal(paths[0], Assert.ThrowsAny<ArgumentException>(() => PanelWrap.Plan(job)).ParamName);
     }
 
+    /// <summary>
+    /// From the row to what is nested and cut: (3000 - 2 x 1.5 - 2 x 1.5)/3 = 998 less 2 x 1 of cloth, and 600 - 3 - 2: ply of 996 by 595, its grain along the van or up;
+    /// cloth of 996 + 89 across and 595 + 89 along a roll that runs up, the other way round on one that runs along the van.
+    /// </summary>
+    [Fact]
+    public void Pieces_go_to_sheet_and_roll_with_their_names()
+    {
+        WrapPlan plan = PanelWrap.Plan(new WrapJob(Mm(3000), Mm(600), s_build) { Panels = 3 });
+        WrappedPanel second = plan.Panels[1];
+        Assert.Equal(new SheetPart(Mm(996), Mm(595), 1, mayTurn: false) { Name = "panel 2" }, second.ToSheetPart(PanelGrainDirection.AlongU));
+        Assert.Equal(new SheetPart(Mm(595), Mm(996), 1, mayTurn: false) { Name = "panel 2" }, second.ToSheetPart(PanelGrainDirection.AlongV));
+        Assert.Equal(new SheetPart(Mm(996), Mm(595), 1, mayTurn: true) { Name = "panel 2" }, second.ToSheetPart(PanelGrainDirection.Either));
+        Assert.Equal("grain", Assert.ThrowsAny<ArgumentException>(() => second.ToSheetPart((PanelGrainDirection)3)).ParamName);
+        Assert.StartsWith("panel 2: finished", second.ToString(), StringComparison.Ordinal);
+
+        // Roll parts are along first.
+        Assert.Equal(new RollPart(Mm(684), Mm(1085), 1, mayTurn: false) { Name = "cloth 2" }, plan.ClothPieces[1].ToRollPart());
+        Assert.Equal(new RollPart(Mm(595), Mm(996), 1, mayTurn: true) { Name = "foam 2" }, plan.FoamPieces[1].ToRollPart());
+        WrapPlan along = PanelWrap.Plan(new WrapJob(Mm(3000), Mm(600), s_build with { Nap = NapDirection.TowardRear }) { Panels = 3 });
+        Assert.Equal(new RollPart(Mm(1085), Mm(684), 1, mayTurn: false) { Name = "cloth 2" }, along.ClothPieces[1].ToRollPart());
+    }
+
     /// <summary>By hand: 1000 - 2 x 1.5 = 997; less 2 x 1 = 995; the cloth goes 3 + 6.5 + 35 = 44.5 beyond the ply at each edge: 1084. Height 600: 597, 595, 684.</summary>
     [Fact]
     public void A_plain_panel()

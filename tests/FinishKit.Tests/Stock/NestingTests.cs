@@ -173,6 +173,11 @@ public sealed class NestingTests
         Assert.Empty(locked.Sheets);
         Assert.True(Assert.Single(locked.Unplaced).IsTooLarge);
         Assert.Equal(("stock-part-too-large", Severity.Problem), (locked.Findings[0].Code, locked.Findings[0].Severity));
+
+        // The message says which: the first three kinds, and how many pieces more.
+        NestingPlan many = SheetNesting.Nest(job with { Parts = [Part(300, 900, 2) with { Name = "door" }, Part(300, 390, 1), Part(300, 901), Part(300, 902), Part(300, 903, 4), Part(300, 904, 3)] });
+        Assert.Contains("11 pieces go on no sheet there is, trimmed, the grain as asked: 2 of 300 x 900 mm door, 1 of 300 x 901 mm, 1 of 300 x 902 mm and 7 more. ", many.Findings[0].Message, StringComparison.Ordinal);
+        Assert.Equal(("door", 0, 2), (many.Unplaced[0].Name, many.Unplaced[0].Part, many.Unplaced[0].Count));
     }
 
     /// <summary>One of 1400 x 900 goes on a sheet of 2000 x 1000 at 20, two on one of 3000 x 1000 at 26 (2800 and a kerf of 3).</summary>

@@ -106,6 +106,33 @@ public sealed class RollTests(ITestOutputHelper output)
         Assert.NotEmpty(RollCutting.Check(Good() with { Parts = [Part(300, 1500, 2)] }));
     }
 
+    /// <summary>
+    /// A locked piece takes its own length, though turned it would take less; of two that may turn, 500 along and 750 across of 1400 or the other way
+    /// round, side by side they take 750: no bound may count them one behind the other, 1000, because 750 is more than half of the roll.
+    /// </summary>
+    [Fact]
+    public void The_bound_knows_what_may_turn()
+    {
+        RollPlan locked = RollCutting.Cut(Good() with { Parts = [Part(1000, 300)] });
+        Assert.Equal((1000, 1000, true), (locked.Length.Millimeters, locked.LeastLength.Millimeters, locked.Proven));
+        RollPlan turned = RollCutting.Cut(Good() with { Parts = [Part(500, 750, 2, true)], Effort = 100_000 });
+        RollCheck.Holds(turned);
+        Assert.Equal(750, turned.Length.Millimeters);
+        Assert.True(turned.LeastLength.Millimeters <= 750);
+    }
+
+    /// <summary>
+    /// On 100: one of 90 x 90 and two 50 along by 80 across lie alone, 190. Two of 60 x 60 leave 40 beside them for two 70 along by 30 across: one square at the left from 0, a strip
+    /// at the right from 0 to 70, behind it the other square from 70 to 130, and the other strip at the left from 60 to 130. That is 320, where squares and strips in lanes take 330.
+    /// </summary>
+    [Fact]
+    public void Pieces_are_moved_until_no_shorter_layout_is_found()
+    {
+        RollPlan plan = RollCutting.Cut(new RollJob([Part(60, 60, 2), Part(50, 80, 2), Part(70, 30, 2), Part(90, 90)], Mm(100)) { Effort = 100_000 });
+        RollCheck.Holds(plan);
+        Assert.Equal(320, plan.Length.Millimeters);
+    }
+
     /// <summary>One to five pieces in whole millimetres against trying everything: never shorter than possible, the bound never above it, nearly always as short.</summary>
     [Fact]
     public void Small_jobs_are_as_short_as_trying_everything()
