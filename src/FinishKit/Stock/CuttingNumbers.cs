@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using System.Globalization;
 
 namespace FinishKit;
 
@@ -184,9 +185,12 @@ internal sealed class CuttingNumbers
     {
         if (price < 0 || price > MostPrice || price * PriceSteps != decimal.Truncate(price * PriceSteps))
         {
-            Door.Report(new InputProblem(at.Then(".Price").ToString(), CuttingPlan.Money(price), "0 to 1,000,000 with at most four decimals", isRange: true), problems);
+            Door.Report(new InputProblem(at.Then(".Price").ToString(), Unrounded(price), "0 to 1,000,000 with at most four decimals", isRange: true), problems);
         }
     }
+
+    /// <summary>To the last decimal there is: rounded, what is refused would read like what is allowed.</summary>
+    internal static string Unrounded(decimal amount) => amount.ToString("0.00##########################", CultureInfo.InvariantCulture);
 
     internal static bool IsNoList<T>(IReadOnlyList<T> list, string name, int least, int most, string words, List<InputProblem>? problems)
     {

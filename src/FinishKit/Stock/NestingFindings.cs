@@ -7,7 +7,7 @@ internal static class NestingFindings
 {
     private const int MostNamed = 3;
 
-    internal static IReadOnlyList<Finding> Of(NestingPlan plan, NestingNumbers job)
+    internal static IReadOnlyList<Finding> Of(NestingPlan plan, NestingNumbers job, int smallCuts)
     {
         List<Finding> findings = [];
         int tooLarge = 0, tooFew = 0;
@@ -65,13 +65,23 @@ internal static class NestingFindings
                 [new("pieces", turned, string.Empty)]));
         }
 
+        if (smallCuts > 0)
+        {
+            findings.Add(new Finding(
+                "stock-small-at-the-saw",
+                Severity.Caution,
+                $"{Print.Number(smallCuts)} {(smallCuts == 1 ? "cut has" : "cuts have")} wood on the saw that is shorter than {Print.Mm(NestingDefaults.LeastLongAtTheSaw)} or narrower than {Print.Mm(NestingDefaults.LeastWideAtTheSaw)}, or less than that between fence and blade. Do not hold such wood by hand at fence or stop: use a push block, a sled or clamps, or cut it by hand.",
+                [new("cuts", smallCuts, string.Empty), new("least-long", NestingDefaults.LeastLongAtTheSaw, "mm"), new("least-wide", NestingDefaults.LeastWideAtTheSaw, "mm")],
+                NestingDefaults.SmallAtTheSawSource));
+        }
+
         if (plan.Sheets.Count > 0)
         {
             findings.Add(new Finding(
                 "stock-sheet-cutting",
                 Severity.Note,
                 job.IsSawn
-                    ? "Measure a sheet, its squareness too, before the first cut: sizes as sold vary by millimetres, and the layout takes them as given. Support both sides of each cut. Dust of wood and glue is harmful: extract it and wear a mask."
+                    ? "Measure a sheet, its squareness too, before the first cut: sizes as sold vary by millimetres, and the layout takes them as given. Trim along a rail, or with the sheet against the fence so that the strip comes off beyond the blade, never between fence and blade. Support both sides of each cut. Dust of wood and glue is harmful: extract it and wear a mask."
                     : "Measure a sheet, its squareness too, before the first cut: sizes as sold vary by millimetres, and the layout takes them as given. Leave tabs so that no piece comes loose under the bit. Dust of wood and glue is harmful: extract it and wear a mask.",
                 []));
         }

@@ -68,7 +68,7 @@ public sealed record SheetPart
     /// <summary>
     /// Corners of a piece that is no rectangle, in order either way round, 3 to 200: how far along the length and how far across from the
     /// corner of the rectangle round it, whose four sides they touch. Null for the rectangle. The piece is nested by the rectangle; what
-    /// lies between counts as waste.
+    /// lies between counts as waste. Of a sawn layout it is cut afterwards. All outlines of a job have 100,000 corners at most.
     /// </summary>
     public IReadOnlyList<MeasuredPoint>? Outline
     {
@@ -225,7 +225,7 @@ public sealed record NestingJob
     {
     }
 
-    /// <summary>A job with every default.</summary>
+    /// <summary>A job with every default; one that is routed needs its <see cref="Kerf"/> too.</summary>
     /// <param name="parts">The pieces.</param>
     /// <param name="stock">The sheets that can be bought.</param>
     /// <param name="cutting">Saw or router.</param>
@@ -277,7 +277,7 @@ public sealed record NestingJob
         init => _parts = Lists.Keep(value, SheetNesting.MostParts);
     }
 
-    /// <summary>The sheets that can be bought, 1 to 20 kinds.</summary>
+    /// <summary>The sheets that can be bought, 1 to 20 kinds. To use nothing but <see cref="Offcuts"/>, one kind of which 0 are <see cref="StockSheet.Available"/>.</summary>
     public required IReadOnlyList<StockSheet> Stock
     {
         get => _stock;
@@ -294,7 +294,7 @@ public sealed record NestingJob
         init => _offcuts = value is null ? null : Lists.Keep(value, SheetNesting.MostOffcuts);
     }
 
-    /// <summary>Width of the saw cut or of the router's path, 0 to 20 mm. Default 2.4 mm (common practice, a saw's).</summary>
+    /// <summary>Width of the saw cut or of the router's path, 0 to 20 mm. Default of a saw 2.4 mm (common practice); a router has none, its bit's width must be given.</summary>
     public Length? Kerf { get; init; }
 
     /// <summary>What is cut off each edge of a bought sheet first, its kerf included, 0 to 200 mm, so that at least 1 mm is left. Default 5 mm (common practice).</summary>

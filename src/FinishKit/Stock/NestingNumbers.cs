@@ -92,6 +92,12 @@ internal sealed class NestingNumbers
         }
 
         double kerf = job.Kerf is { } cut ? Door.Millimetres(cut, new Name(path + ".Kerf"), s_kerf, problems) : NestingDefaults.Kerf;
+        if (job.Kerf is null && job.Cutting == SheetCutting.Routed)
+        {
+            // A saw's kerf is no default for a bit: with one of 6 mm it would cut 3.6 mm into the neighbour.
+            Door.Report(new InputProblem(path + ".Kerf", InputProblem.MissingValue, "0 to 20 mm where a router cuts: the width of its path, which has no default", isRange: false), problems);
+        }
+
         double trim = job.Trim is { } own ? Door.Millimetres(own, new Name(path + ".Trim"), s_trim, problems) : NestingDefaults.Trim;
         double length = job.LeastOffcutLength is { } longer ? Door.Millimetres(longer, new Name(path + ".LeastOffcutLength"), s_part, problems) : NestingDefaults.LeastOffcutLength;
         double width = job.LeastOffcutWidth is { } shorter ? Door.Millimetres(shorter, new Name(path + ".LeastOffcutWidth"), s_part, problems) : NestingDefaults.LeastOffcutWidth;
@@ -116,7 +122,7 @@ internal sealed class NestingNumbers
             return;
         }
 
-        long pieces = 0;
+        long pieces = 0, corners = 0;
         for (int i = 0; i < job.Parts.Count; i++)
         {
             SheetPart part = job.Parts[i];
@@ -131,7 +137,12 @@ internal sealed class NestingNumbers
             Door.Number(part.Count, at.Then(".Count").ToString(), s_count, problems);
             if (part.Outline is { } outline)
             {
-                SheetOutline.Check(outline, length, width, at.Then(".Outline"), problems);
+                // Once there are too many no more are looked at: each takes its square in time.
+                corners += outline.Count is >= 3 and <= SheetOutline.MostCorners ? outline.Count : 0;
+                if (corners <= SheetNesting.MostCorners)
+                {
+                    SheetOutline.Check(outline, length, width, at.Then(".Outline"), problems);
+                }
             }
 
             if (part.Name is { Length: > SheetNesting.LongestName } text)
@@ -140,6 +151,11 @@ internal sealed class NestingNumbers
             }
 
             pieces += part.Count;
+        }
+
+        if (corners > SheetNesting.MostCorners)
+        {
+            Door.Report(new InputProblem(name, Print.Number(corners) + " corners", "at most 100,000 corners of all outlines", isRange: true), problems);
         }
 
         if (pieces > SheetNesting.MostPieces)

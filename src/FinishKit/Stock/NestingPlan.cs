@@ -93,13 +93,13 @@ public sealed class SheetCut
     /// <summary>From the sheet's corner, along the cut, to where it ends.</summary>
     public Length End { get; }
 
-    /// <summary>Of what is being cut, from the edge toward the sheet's corner to the cut: what fence, stop or rail is set to.</summary>
+    /// <summary>Of what is being cut, from the edge toward the sheet's corner to the cut: what fence, stop or rail is set to. Of a trim it may be the strip that comes off: that is measured along a rail, or the sheet runs along the fence and the strip comes off beyond the blade.</summary>
     public Length Size { get; }
 
-    /// <summary>Number, direction and place, invariant.</summary>
+    /// <summary>Number, direction, what fence, stop or rail is set to, and place, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() =>
-        $"{Print.Number(Number)}: {(IsTrim ? "trim" : "cut")} {(IsAlongLength ? "along" : "across")} at {Print.Mm(Door.Millimetres(Size))}, from {Print.Round(Door.Millimetres(Start), 3)} to {Print.Mm(Door.Millimetres(End))}";
+        $"{Print.Number(Number)}: {(IsTrim ? "trim" : "cut")} {(IsAlongLength ? "along" : "across")}, set to {Print.Mm(Door.Millimetres(Size))}, at {Print.Mm(Door.Millimetres(Position))}, from {Print.Round(Door.Millimetres(Start), 3)} to {Print.Mm(Door.Millimetres(End))}";
 }
 
 /// <summary>A rectangle of a sheet on which no piece lies.</summary>
@@ -158,7 +158,7 @@ public sealed class NestedSheet
     /// <summary>The cuts in their order, trimming first; empty where a router cuts.</summary>
     public IReadOnlyList<SheetCut> Cuts { get; }
 
-    /// <summary>What is left over and large enough to keep, the largest first. Where a router cuts three at most.</summary>
+    /// <summary>What is left over and large enough to keep, the largest first. Where a router cuts three at most: the largest there is, then the largest of what is left beside it, and so once more.</summary>
     public IReadOnlyList<SheetRemnant> Kept { get; }
 
     /// <summary>Size and how many pieces, invariant.</summary>
@@ -227,7 +227,7 @@ public sealed class NestingPlan
     internal NestingPlan(NestingJob job, NestingNumbers numbers, SheetSolution solution)
     {
         Job = job;
-        (Sheets, Unplaced) = Lay(job, numbers, solution);
+        (Sheets, Unplaced, int smallCuts) = Lay(job, numbers, solution);
         int[] used = new int[numbers.StockKinds];
         foreach (NestedSheet sheet in Sheets)
         {
@@ -279,7 +279,7 @@ public sealed class NestingPlan
 
         Valuations = [.. valuations];
         DefaultsUsed = Defaults(job);
-        Findings = NestingFindings.Of(this, numbers);
+        Findings = NestingFindings.Of(this, numbers, smallCuts);
     }
 
     /// <summary>The job.</summary>
@@ -405,7 +405,11 @@ public sealed class NestingPlan
     private static IReadOnlyList<DefaultUsed> Defaults(NestingJob job)
     {
         List<DefaultUsed> defaults = [];
-        Add(job.Kerf, "kerf", NestingDefaults.Kerf, NestingDefaults.KerfSource);
+        if (job.Cutting == SheetCutting.Sawn)
+        {
+            Add(job.Kerf, "kerf", NestingDefaults.Kerf, NestingDefaults.KerfSource);
+        }
+
         Add(job.Trim, "trim", NestingDefaults.Trim, NestingDefaults.TrimSource);
         Add(job.LeastOffcutLength, "least-offcut-length", NestingDefaults.LeastOffcutLength, NestingDefaults.LeastOffcutSource);
         Add(job.LeastOffcutWidth, "least-offcut-width", NestingDefaults.LeastOffcutWidth, NestingDefaults.LeastOffcutSource);
@@ -420,7 +424,7 @@ public sealed class NestingPlan
         }
     }
 
-    private static (IReadOnlyList<NestedSheet> Sheets, IReadOnlyList<UnplacedPart> Unplaced) Lay(NestingJob job, NestingNumbers numbers, SheetSolution solution)
+    private static (IReadOnlyList<NestedSheet> Sheets, IReadOnlyList<UnplacedPart> Unplaced, int SmallCuts) Lay(NestingJob job, NestingNumbers numbers, SheetSolution solution)
     {
         int stock = numbers.StockKinds;
         List<FilledSheet> filled = [.. solution.Sheets];
@@ -444,6 +448,7 @@ public sealed class NestingPlan
         int[] left = Array.ConvertAll(numbers.Parts, static part => part.Count);
         int[] next = new int[solution.PartsOf.Length];
         List<NestedSheet> sheets = [];
+        int small = 0;
         foreach (int at in place)
         {
             FilledSheet sheet = filled[at];
@@ -467,10 +472,11 @@ public sealed class NestingPlan
             {
                 SheetCuts sequence = SheetCuts.Of(kind, regions, numbers.Kerf);
                 (cuts, remnants) = (sequence.Cuts, sequence.Left);
+                small += sequence.Small;
             }
             else
             {
-                remnants = SheetGaps.Of(kind, regions, numbers.Kerf);
+                remnants = SheetGaps.Of(kind, regions, numbers.Kerf, numbers.IsWorthKeeping);
             }
 
             List<SheetRegion> kept = remnants.FindAll(region => numbers.IsWorthKeeping(region.Length, region.Width));
@@ -488,7 +494,7 @@ public sealed class NestingPlan
             }
         }
 
-        return ([.. sheets], [.. unplaced]);
+        return ([.. sheets], [.. unplaced], small);
 
         int Take(int kind)
         {

@@ -175,7 +175,7 @@ public sealed class RollPlan
             findings.Add(new Finding(
                 "stock-roll-piece-turned",
                 Severity.Note,
-                $"{Print.Number(turned)} {(turned == 1 ? "piece lies" : "pieces lie")} across the roll, as the job allows. Cloth with a nap or a sheen would look a different shade there, and what stretches does so the other way: mark the pieces with an arrow.",
+                $"{Print.Number(turned)} {(turned == 1 ? "piece lies" : "pieces lie")} across the roll, as the job allows. Cloth with a nap or a sheen looks a different shade there, and what stretches does so the other way: mark such pieces with an arrow; foam and film without a direction do not mind.",
                 [new("pieces", turned, string.Empty)]));
         }
 

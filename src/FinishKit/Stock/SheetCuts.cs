@@ -27,6 +27,8 @@ internal readonly struct SheetRegion
 /// </summary>
 internal sealed class SheetCuts
 {
+    private static readonly long s_leastLong = Grid.Nanometres(NestingDefaults.LeastLongAtTheSaw), s_leastWide = Grid.Nanometres(NestingDefaults.LeastWideAtTheSaw);
+
     private readonly long _kerf;
 
     private SheetCuts(long kerf) => _kerf = kerf;
@@ -53,6 +55,9 @@ internal sealed class SheetCuts
         cuts.Part(new SheetRegion(trim, trim, right - trim + kerf, top - trim + kerf), pieces);
         return cuts;
     }
+
+    /// <summary>Cuts whose wood, or what is between fence and blade, is small.</summary>
+    internal int Small { get; private set; }
 
     private void Add(bool isAlong, long position, long from, long to, long size, bool isTrim = false) => Cuts.Add(new SheetCut(Cuts.Count + 1, isAlong, isTrim, position, from, to, size));
 
@@ -159,6 +164,8 @@ internal sealed class SheetCuts
                 // Less than a kerf of wood before a piece: the saw takes all of it.
                 long position = Math.Max(start, stop - _kerf);
                 Add(isAlong, position, from, to, position - start);
+                long along = to - from, across = end - _kerf - start;
+                Small += Math.Max(along, across) < s_leastLong || Math.Min(along, Math.Min(across, position - start)) < s_leastWide ? 1 : 0;
             }
 
             cut.Add((Between(region, start, stop, isAlong), pieces));
@@ -180,84 +187,109 @@ internal sealed class SheetCuts
     }
 }
 
-/// <summary>The largest rectangles that are left between pieces that a router cuts.</summary>
-internal static class SheetGaps
+/// <summary>
+/// The largest rectangles worth keeping that are left between pieces that a router cuts. Kept up is the list of all free rectangles that
+/// cannot grow: each piece cuts those that it lies on into up to four. What is too small to keep is dropped at once, as nothing within
+/// it is large enough either, so that the list stays short however many pieces there are.
+/// </summary>
+internal sealed class SheetGaps
 {
-    /// <summary>With more pieces on a sheet gaps are too small to look for.</summary>
-    private const int MostPieces = 120;
-
     private const int Most = 3;
 
-    internal static List<SheetRegion> Of(in SheetKind sheet, List<SheetRegion> pieces, long kerf)
+    private readonly long _kerf;
+    private readonly Func<long, long, bool> _isWorthKeeping;
+    private readonly List<SheetRegion> _free = [], _parts = [], _beside = [];
+
+    private SheetGaps(long kerf, Func<long, long, bool> isWorthKeeping) => (_kerf, _isWorthKeeping) = (kerf, isWorthKeeping);
+
+    internal static List<SheetRegion> Of(in SheetKind sheet, List<SheetRegion> pieces, long kerf, Func<long, long, bool> isWorthKeeping)
     {
-        List<SheetRegion> found = [];
-        if (pieces.Count > MostPieces)
+        SheetGaps gaps = new(kerf, isWorthKeeping);
+        gaps._parts.Add(new SheetRegion(sheet.Trim, sheet.Trim, sheet.Length - sheet.Trim + kerf, sheet.Width - sheet.Trim + kerf));
+        gaps.Join();
+        foreach (SheetRegion piece in pieces)
         {
-            return found;
+            gaps.Take(piece);
         }
 
-        SheetRegion whole = new(sheet.Trim, sheet.Trim, sheet.Length - sheet.Trim + kerf, sheet.Width - sheet.Trim + kerf);
-        List<SheetRegion> taken = [.. pieces];
-        while (found.Count < Most)
+        List<SheetRegion> found = [];
+        while (found.Count < Most && gaps._free.Count > 0)
         {
-            SheetRegion best = Largest(whole, taken);
-            if (best.Length <= kerf || best.Width <= kerf)
-            {
-                break;
-            }
-
-            taken.Add(best);
+            SheetRegion best = gaps.Largest();
+            gaps.Take(best);
             found.Add(new SheetRegion(best.Left, best.Bottom, best.Right - kerf, best.Top - kerf));
         }
 
         return found;
     }
 
-    private static SheetRegion Largest(in SheetRegion whole, List<SheetRegion> taken)
+    /// <summary>Of equal ones the nearest to the sheet's corner, whatever the order of the list.</summary>
+    private SheetRegion Largest()
     {
-        SheetRegion best = new(0, 0, 0, 0);
-        double bestArea = 0;
-        List<long> starts = [whole.Left], ends = [whole.Right];
-        foreach (SheetRegion region in taken)
+        SheetRegion best = _free[0];
+        foreach (SheetRegion region in _free)
         {
-            starts.Add(region.Right);
-            ends.Add(region.Left);
-        }
-
-        List<SheetRegion> byHeight = [.. taken];
-        byHeight.Sort(static (left, right) => left.Bottom.CompareTo(right.Bottom));
-        foreach (long start in starts)
-        {
-            foreach (long end in ends)
-            {
-                if (end <= start || (double)(end - start) * whole.Width <= bestArea)
-                {
-                    continue;
-                }
-
-                long reach = whole.Bottom;
-                foreach (SheetRegion region in byHeight)
-                {
-                    if (region.Left < end && region.Right > start)
-                    {
-                        Look(start, end, reach, region.Bottom);
-                        reach = Math.Max(reach, region.Top);
-                    }
-                }
-
-                Look(start, end, reach, whole.Top);
-            }
+            int order = Area(region).CompareTo(Area(best));
+            order = order != 0 ? order : best.Left.CompareTo(region.Left);
+            order = order != 0 ? order : best.Bottom.CompareTo(region.Bottom);
+            order = order != 0 ? order : region.Right.CompareTo(best.Right);
+            best = order > 0 ? region : best;
         }
 
         return best;
 
-        void Look(long start, long end, long bottom, long top)
+        double Area(in SheetRegion region) => (double)(region.Length - _kerf) * (region.Width - _kerf);
+    }
+
+    private void Take(in SheetRegion piece)
+    {
+        _parts.Clear();
+        _beside.Clear();
+        for (int i = _free.Count - 1; i >= 0; i--)
         {
-            double area = (double)(end - start) * (top - bottom);
-            if (top > bottom && area > bestArea)
+            SheetRegion free = _free[i];
+            if (free.Left > piece.Right || free.Right < piece.Left || free.Bottom > piece.Top || free.Top < piece.Bottom)
             {
-                (best, bestArea) = (new SheetRegion(start, bottom, end, top), area);
+                continue;
+            }
+
+            if (free.Left >= piece.Right || free.Right <= piece.Left || free.Bottom >= piece.Top || free.Top <= piece.Bottom)
+            {
+                _beside.Add(free);
+                continue;
+            }
+
+            _free[i] = _free[_free.Count - 1];
+            _free.RemoveAt(_free.Count - 1);
+            _parts.Add(new SheetRegion(free.Left, free.Bottom, piece.Left, free.Top));
+            _parts.Add(new SheetRegion(piece.Right, free.Bottom, free.Right, free.Top));
+            _parts.Add(new SheetRegion(free.Left, free.Bottom, free.Right, piece.Bottom));
+            _parts.Add(new SheetRegion(free.Left, piece.Top, free.Right, free.Top));
+        }
+
+        Join();
+    }
+
+    /// <summary>Parts that are worth keeping and lie in no other join the free ones. A part lies against the piece, so what it may lie in does too.</summary>
+    private void Join()
+    {
+        _parts.RemoveAll(part => part.Length <= _kerf || part.Width <= _kerf || !_isWorthKeeping(part.Length - _kerf, part.Width - _kerf));
+        for (int i = 0; i < _parts.Count; i++)
+        {
+            SheetRegion part = _parts[i];
+            bool isWithin = _beside.Exists(other => IsWithin(part, other));
+            for (int k = 0; k < _parts.Count && !isWithin; k++)
+            {
+                // Of two alike the first stays.
+                isWithin = k != i && IsWithin(part, _parts[k]) && (k < i || !IsWithin(_parts[k], part));
+            }
+
+            if (!isWithin)
+            {
+                _free.Add(part);
             }
         }
+
+        static bool IsWithin(in SheetRegion one, in SheetRegion other) => one.Left >= other.Left && one.Right <= other.Right && one.Bottom >= other.Bottom && one.Top <= other.Top;
     }
 }

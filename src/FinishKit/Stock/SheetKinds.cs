@@ -18,7 +18,6 @@ internal sealed class SheetKinds
         {
             Area[kind] = (double)width[kind] * height[kind];
             Pieces += count[kind];
-            TotalArea += count[kind] * Area[kind];
         }
     }
 
@@ -36,8 +35,6 @@ internal sealed class SheetKinds
     internal double[] Area { get; }
 
     internal int Pieces { get; }
-
-    internal double TotalArea { get; }
 
     internal long WidthOf(in SheetPlace place) => place.Turned ? Height[place.Kind] : Width[place.Kind];
 

@@ -9,6 +9,7 @@ public static class SheetNesting
 {
     internal const int MostParts = 2000;
     internal const int MostPieces = 10_000;
+    internal const int MostCorners = 100_000;
     internal const int MostStock = 20;
     internal const int MostOffcuts = 100;
     internal const int LongestName = 100;
@@ -21,7 +22,7 @@ public static class SheetNesting
     /// <remarks>
     /// <para>Formula: a piece of a x b takes (a + k) x (b + k) of a sheet that counts as (L - 2 t + k) x (W - 2 t + k), so that a kerf k lies between neighbours and none at the trimmed edge; an offcut on hand is not trimmed. No layout costs less than sheets that hold, for every set of piece values tried, the value of all pieces; the area is one such value, products of dual feasible functions of length and width are others.</para>
     /// <para>Validity: rectangles laid square to the sheet. A sawn layout is one that cuts from edge to edge can take apart, in any number of stages. The cost is proven least where <see cref="NestingPlan.Proven"/> says so; the bound allows for a router's layouts, so a sawn one may be the best and not proven.</para>
-    /// <para>Source: stock-nesting (derived); stock-dual-feasible (from memory); default-rip-kerf, default-sheet-trim (common practice), default-least-sheet-offcut (judgement).</para>
+    /// <para>Source: stock-nesting (derived); stock-dual-feasible (from memory); default-rip-kerf, default-sheet-trim (common practice), default-least-sheet-offcut, default-small-at-the-saw (judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The job, its list or an entry is null.</exception>
     /// <exception cref="ArgumentException">A value is outside its range or in an undefined unit; the parameter is named by its path.</exception>

@@ -40,67 +40,78 @@ internal static class SheetOutline
         }
 
         Allowed along = new(0, length, "mm"), across = new(0, width, "mm");
-        double left = length, right = 0, bottom = width, top = 0;
-        for (int i = 0; i < corners.Count; i++)
+        long[] x = new long[corners.Count], y = new long[corners.Count];
+        long left = long.MaxValue, right = 0, bottom = long.MaxValue, top = 0;
+        for (int i = 0; i < x.Length; i++)
         {
             Name at = new(name, i);
-            double x = Grid.Snap(Door.Millimetres(corners[i].Along, at.Then(".Along"), along, problems));
-            double y = Grid.Snap(Door.Millimetres(corners[i].Offset, at.Then(".Offset"), across, problems));
-            if (double.IsNaN(x + y))
+            double atX = Door.Millimetres(corners[i].Along, at.Then(".Along"), along, problems);
+            double atY = Door.Millimetres(corners[i].Offset, at.Then(".Offset"), across, problems);
+            if (double.IsNaN(atX + atY))
             {
                 return;
             }
 
-            (left, right, bottom, top) = (Math.Min(left, x), Math.Max(right, x), Math.Min(bottom, y), Math.Max(top, y));
+            (x[i], y[i]) = (Grid.Nanometres(atX), Grid.Nanometres(atY));
+            (left, right, bottom, top) = (Math.Min(left, x[i]), Math.Max(right, x[i]), Math.Min(bottom, y[i]), Math.Max(top, y[i]));
         }
 
-        if (left != 0 || bottom != 0 || right != Grid.Snap(length) || top != Grid.Snap(width))
+        if (left != 0 || bottom != 0 || right != Grid.Nanometres(length) || top != Grid.Nanometres(width))
         {
-            Door.Report(new InputProblem(name, $"corners from {Print.Number(left)} to {Print.Number(right)} mm along and {Print.Number(bottom)} to {Print.Number(top)} mm across", $"such that they touch each side of the {Print.Number(length)} x {Print.Number(width)} mm round them", isRange: false), problems);
+            Door.Report(new InputProblem(name, $"corners from {Mm(left)} to {Mm(right)} mm along and {Mm(bottom)} to {Mm(top)} mm across", $"such that they touch each side of the {Print.Number(length)} x {Print.Number(width)} mm round them", isRange: false), problems);
             return;
         }
 
-        for (int i = 0; i < corners.Count; i++)
+        for (int i = 0; i < x.Length; i++)
         {
-            for (int k = i + 1; k < corners.Count; k++)
+            for (int k = i + 1; k < x.Length; k++)
             {
-                bool areNeighbours = k == i + 1 || (i == 0 && k == corners.Count - 1);
-                if (areNeighbours ? FoldsBack(corners, i, k) : Meet(corners, i, k))
+                bool areNeighbours = k == i + 1 || (i == 0 && k == x.Length - 1);
+                if (areNeighbours ? FoldsBack(x, y, i, k) : Meet(x, y, i, k))
                 {
                     Door.Report(new InputProblem(name, $"sides {Print.Number(i)} and {Print.Number(k)} that meet or fold back", "an outline whose sides meet only where one follows the other", isRange: false), problems);
                     return;
                 }
             }
         }
+
+        static string Mm(long nanometres) => Print.Number(Grid.Millimetres(nanometres));
     }
 
     private static (double X, double Y) At(IReadOnlyList<MeasuredPoint> corners, int at) => (Grid.Snap(Door.Millimetres(corners[at].Along)), Grid.Snap(Door.Millimetres(corners[at].Offset)));
 
-    /// <summary>More than 0 where the third lies to the left of the line from the first to the second.</summary>
-    private static double Side((double X, double Y) from, (double X, double Y) to, (double X, double Y) point) => ((to.X - from.X) * (point.Y - from.Y)) - ((to.Y - from.Y) * (point.X - from.X));
-
-    private static bool Meet(IReadOnlyList<MeasuredPoint> corners, int one, int other)
+    /// <summary>1 where the point lies to the left of the line from the first to the second, -1 to the right, 0 on it.</summary>
+    private static int Side(long[] x, long[] y, int from, int to, int point)
     {
-        (double X, double Y) a = At(corners, one), b = At(corners, one + 1), c = At(corners, other), d = At(corners, (other + 1) % corners.Count);
-        double p = Side(a, b, c), q = Side(a, b, d), r = Side(c, d, a), s = Side(c, d, b);
-        if (((p > 0 && q < 0) || (p < 0 && q > 0)) && ((r > 0 && s < 0) || (r < 0 && s > 0)))
+        long dx = x[to] - x[from], dy = y[to] - y[from], px = x[point] - x[from], py = y[point] - y[from];
+        double one = (double)dx * py, other = (double)dy * px, difference = one - other;
+
+        // Products of ten digits by ten are more than a double holds: where that could matter they are compared to the last digit.
+        return Math.Abs(difference) > 1e-15 * (Math.Abs(one) + Math.Abs(other)) ? Math.Sign(difference) : ((decimal)dx * py).CompareTo((decimal)dy * px);
+    }
+
+    private static bool Meet(long[] x, long[] y, int one, int other)
+    {
+        int a = one, b = one + 1, c = other, d = (other + 1) % x.Length;
+        if (Math.Max(x[a], x[b]) < Math.Min(x[c], x[d]) || Math.Max(x[c], x[d]) < Math.Min(x[a], x[b]) || Math.Max(y[a], y[b]) < Math.Min(y[c], y[d]) || Math.Max(y[c], y[d]) < Math.Min(y[a], y[b]))
         {
-            return true;
+            return false;
         }
 
-        return (p == 0 && IsBetween(a, b, c)) || (q == 0 && IsBetween(a, b, d)) || (r == 0 && IsBetween(c, d, a)) || (s == 0 && IsBetween(c, d, b));
+        int p = Side(x, y, a, b, c), q = Side(x, y, a, b, d), r = Side(x, y, c, d, a), s = Side(x, y, c, d, b);
+        return (p * q < 0 && r * s < 0)
+            || (p == 0 && IsBetween(x, y, a, b, c)) || (q == 0 && IsBetween(x, y, a, b, d)) || (r == 0 && IsBetween(x, y, c, d, a)) || (s == 0 && IsBetween(x, y, c, d, b));
     }
 
     /// <summary>Neighbouring sides share a corner and nothing else.</summary>
-    private static bool FoldsBack(IReadOnlyList<MeasuredPoint> corners, int one, int other)
+    private static bool FoldsBack(long[] x, long[] y, int one, int other)
     {
         // The corner they share, and the far ends.
-        int shared = other == one + 1 ? other : one;
-        (double X, double Y) at = At(corners, shared), before = At(corners, (shared + corners.Count - 1) % corners.Count), after = At(corners, (shared + 1) % corners.Count);
-        double dot = ((before.X - at.X) * (after.X - at.X)) + ((before.Y - at.Y) * (after.Y - at.Y));
-        return before == at || after == at || (Side(before, at, after) == 0 && dot > 0);
+        int at = other == one + 1 ? other : one, before = (at + x.Length - 1) % x.Length, after = (at + 1) % x.Length;
+        double dot = ((double)(x[before] - x[at]) * (x[after] - x[at])) + ((double)(y[before] - y[at]) * (y[after] - y[at]));
+        return (x[before] == x[at] && y[before] == y[at]) || (x[after] == x[at] && y[after] == y[at]) || (Side(x, y, before, at, after) == 0 && dot > 0);
     }
 
-    private static bool IsBetween((double X, double Y) a, (double X, double Y) b, (double X, double Y) point) =>
-        point.X >= Math.Min(a.X, b.X) && point.X <= Math.Max(a.X, b.X) && point.Y >= Math.Min(a.Y, b.Y) && point.Y <= Math.Max(a.Y, b.Y);
+    private static bool IsBetween(long[] x, long[] y, int a, int b, int point) =>
+        x[point] >= Math.Min(x[a], x[b]) && x[point] <= Math.Max(x[a], x[b]) && y[point] >= Math.Min(y[a], y[b]) && y[point] <= Math.Max(y[a], y[b]);
 }

@@ -4,7 +4,8 @@ namespace FinishKit;
 
 /// <summary>
 /// All rectangles on one sheet of given width that is as short as can be found: for a length a little less than the best so far an order
-/// is sought by which all go on, one small change after the other, kept where no less area goes on than before.
+/// is sought by which all go on, one small change after the other, kept where no less area goes on than before. A change is an exchange in
+/// the order, another rule, or a kind that is tried turned first.
 /// </summary>
 internal sealed class SheetStrip
 {
@@ -64,6 +65,8 @@ internal sealed class SheetStrip
         long step = Math.Max(1, (Length - Least) / 4);
         double area = 0;
         int failed = 0;
+        int[] turning = Array.FindAll(order, kind => _kinds.Turns[kind]);
+        bool[] turns = new bool[_kinds.Kinds], nextTurns = new bool[_kinds.Kinds];
         while (!_effort.IsSpent)
         {
             long target = Math.Max(Least, Length - step);
@@ -76,6 +79,14 @@ internal sealed class SheetStrip
                 (next[a], next[b]) = (next[b], next[a]);
             }
 
+            Array.Copy(turns, nextTurns, turns.Length);
+            if (turning.Length > 0 && _chance.Below(2) == 0)
+            {
+                int kind = turning[_chance.Below(turning.Length)];
+                nextTurns[kind] = !nextTurns[kind];
+            }
+
+            _filling.TurnFirst = nextTurns;
             FilledSheet sheet = Fill(next, nextRule, target);
             if (sheet.Places.Count == _kinds.Pieces)
             {
@@ -85,13 +96,13 @@ internal sealed class SheetStrip
                     return;
                 }
 
-                (current, next, rule) = (next, current, nextRule);
+                (current, next, rule, turns, nextTurns) = (next, current, nextRule, nextTurns, turns);
                 step = Math.Max(1, Math.Min(step, (Length - Least) / 4));
             }
             else if (sheet.Area >= area)
             {
                 failed = sheet.Area > area ? 0 : failed + 1;
-                (current, next, rule, area) = (next, current, nextRule, sheet.Area);
+                (current, next, rule, area, turns, nextTurns) = (next, current, nextRule, sheet.Area, nextTurns, turns);
             }
             else
             {
@@ -107,6 +118,7 @@ internal sealed class SheetStrip
                 {
                     current = (int[])orders[_chance.Below(orders.Length)].Clone();
                     rule = _chance.Below(3);
+                    Array.Clear(turns, 0, turns.Length);
                 }
             }
         }

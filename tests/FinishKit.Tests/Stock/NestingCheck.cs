@@ -65,6 +65,7 @@ internal static class NestingCheck
             {
                 Assert.Empty(sheet.Cuts);
                 Assert.True(kept.Count <= 3);
+                Assert.True(kept.Count == 3 || pieces.Count > 60 || !CanKeepMore([.. pieces, .. kept], inside, kerf, leastLength, leastWidth), $"{sheet}: more is left that is worth keeping");
                 continue;
             }
 
@@ -133,6 +134,17 @@ internal static class NestingCheck
                 }
             }
         }
+    }
+
+    /// <summary>Whether the least that is worth keeping still goes somewhere, one way or the other. If it does, it does so pushed to the left and down until it meets an edge or a rectangle.</summary>
+    internal static bool CanKeepMore(IReadOnlyList<Box> boxes, Box inside, long kerf, long leastLength, long leastWidth)
+    {
+        (long longer, long shorter) = (Math.Max(leastLength, leastWidth), leastWidth);
+        long[] lefts = [inside.Left, .. boxes.Select(box => box.Right + kerf)], bottoms = [inside.Bottom, .. boxes.Select(box => box.Top + kerf)];
+        return lefts.Any(left => bottoms.Any(bottom => Goes(new Box(left, bottom, left + longer, bottom + shorter)) || Goes(new Box(left, bottom, left + shorter, bottom + longer))));
+
+        bool Goes(Box least) => least.Right <= inside.Right && least.Top <= inside.Top
+            && boxes.All(box => box.Left >= least.Right + kerf || box.Right + kerf <= least.Left || box.Bottom >= least.Top + kerf || box.Top + kerf <= least.Bottom);
     }
 
     /// <summary>Whether cuts from edge to edge part all pieces: in one direction or the other they fall into groups a kerf apart, and so on within each group.</summary>

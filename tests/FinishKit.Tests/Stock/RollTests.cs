@@ -133,7 +133,24 @@ public sealed class RollTests(ITestOutputHelper output)
         Assert.Equal(320, plan.Length.Millimeters);
     }
 
-    /// <summary>One to five pieces in whole millimetres against trying everything: never shorter than possible, the bound never above it, nearly always as short.</summary>
+    /// <summary>
+    /// On a roll of 10 pieces of 5 x 6, 5 x 4 and 3 x 3 that may turn. 6 + 4 across leave the square behind 5: 8. Both turned take 5 + 5 across, 6 and 4 along,
+    /// and the square goes behind the shorter: 4 + 3 = 7. Both have to be tried turned first.
+    /// </summary>
+    [Fact]
+    public void Pieces_are_tried_turned_first_too()
+    {
+        RollPlan plan = RollCutting.Cut(new RollJob([Part(5, 6, 1, true), Part(5, 4, 1, true), Part(3, 3, 1, true)], Mm(10)) { Effort = 100_000 });
+        RollCheck.Holds(plan);
+        Assert.Equal(7, plan.Length.Millimeters);
+        string turned = plan.Findings.Single(static finding => finding.Code == "stock-roll-piece-turned").Message;
+        Assert.StartsWith("2 pieces lie across the roll", turned, StringComparison.Ordinal);
+
+        // A roll may be of foam: it is not said to have a nap.
+        Assert.Contains("foam and film without a direction do not mind", turned, StringComparison.Ordinal);
+    }
+
+    /// <summary>One to five pieces in whole millimetres against trying everything: never shorter than possible, the bound never above it, always as short.</summary>
     [Fact]
     public void Small_jobs_are_as_short_as_trying_everything()
     {
@@ -165,7 +182,7 @@ public sealed class RollTests(ITestOutputHelper output)
 
         output.WriteLine($"{best} of {All} as short as possible, {proven} proven");
         Assert.Empty(faults);
-        Assert.True(best >= 0.99 * All && proven >= 0.4 * All, $"{best} of {All} as short as possible, {proven} proven");
+        Assert.True(best == All && proven >= 0.4 * All, $"{best} of {All} as short as possible, {proven} proven");
     }
 
     [Property(MaxTest = 100)]

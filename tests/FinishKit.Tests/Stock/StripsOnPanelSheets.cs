@@ -20,8 +20,8 @@ public sealed class StripsOnPanelSheets
         SheetPart asParts = new(strips.Length, strips.Width, strips.Count, mayTurn: true) { Name = "strip" };
         StockSheet sheet = new(Mm(2440), Mm(1220), 40m);
 
-        NestingPlan together = SheetNesting.Nest(new NestingJob([panels, asParts], [sheet], cutting));
-        NestingPlan apart = SheetNesting.Nest(new NestingJob([panels], [sheet], cutting));
+        NestingPlan together = SheetNesting.Nest(new NestingJob([panels, asParts], [sheet], cutting) { Kerf = Mm(2.4) });
+        NestingPlan apart = SheetNesting.Nest(new NestingJob([panels], [sheet], cutting) { Kerf = Mm(2.4) });
         RippingPlan ripped = StripRipping.Rip(new RippingJob(sheet.Length, sheet.Width, [strips]));
 
         NestedSheet only = Assert.Single(together.Sheets);
