@@ -293,8 +293,6 @@ internal sealed record PanelSplitNumbers
     /// <summary>Net area of the heaviest panel that can be handled; infinity where none is given.</summary>
     internal double HeaviestArea() => double.IsNaN(MostMass) ? double.PositiveInfinity : MostMass * (1 + 1e-12) / ArealMass * 1e6;
 
-    internal bool MustPart() => Array.Exists(Ribs, rib => rib.MustSplit && rib.Position > 0 && rib.Position < Length) || Array.Exists(Rails, rail => rail.MustSplit && rail.Position > 0 && rail.Position < Girth);
-
     /// <summary>Greatest widths of panels: one for each way that the grain may run.</summary>
     internal long[] Widths() => Grain switch
     {
@@ -343,10 +341,4 @@ internal sealed record PanelSplitNumbers
         Grain != PanelGrainDirection.AlongV && width <= SheetLength && height <= SheetWidth ? true
         : Grain != PanelGrainDirection.AlongU && height <= SheetLength && width <= SheetWidth ? false
         : null;
-
-    internal bool IsPanel(PanelBox panel, double net)
-    {
-        long width = panel.U1 - panel.U0, height = panel.V1 - panel.V0;
-        return (width >= Least || width == Length) && (height >= Least || height == Girth) && width > 0 && height > 0 && width <= WidthFor(height) && net <= HeaviestArea();
-    }
 }

@@ -15,8 +15,8 @@ internal sealed record PanelSplitFound(int Panels, List<long> Levels, List<List<
 internal sealed class PanelSplitSearch
 {
     /// <summary>Places beyond which no more are tried. Walls as vans have them need a tenth.</summary>
-    private const int MostUprights = 400;
-    private const int MostLevels = 120;
+    private const int MostUprights = 200;
+    private const int MostLevels = 60;
 
     private readonly PanelSplitNumbers _wall;
     private readonly List<PanelPlace> _upright, _level;
@@ -56,12 +56,6 @@ internal sealed class PanelSplitSearch
     internal static (PanelSplitFound? Split, bool Proven) Solve(PanelSplitNumbers wall)
     {
         double bound = PanelSplit.Bound(wall, 0, default(Silent));
-        PanelBox whole = wall.Between(0, wall.Length, 0, wall.Girth);
-        if (bound == 1 && !wall.MustPart() && wall.IsPanel(whole, wall.NetArea(whole)))
-        {
-            return (new PanelSplitFound(1, [0, wall.Girth], [[0, wall.Length]]), true);
-        }
-
         PanelSplitFound? plain = new PanelSplitSearch(wall, anywhere: false).Solve();
         if (plain is not null && plain.Panels <= bound)
         {
@@ -91,20 +85,22 @@ internal sealed class PanelSplitSearch
         best[0] = default(Cost);
         for (int j = 1; j <= last; j++)
         {
-            for (int i = j - 1; i >= 0 && _mayLevel[j]; i--)
+            int first = j - 1;
+            while (first > 0 && !_level[first].Must)
             {
-                if (best[i] is { } below && Course(_level[i].At, _level[j].At) is { } course)
+                first--;
+            }
+
+            // Low ones first: what they reach shows that many others need not be tried.
+            for (int i = first; i < j && _mayLevel[j]; i++)
+            {
+                if (best[i] is { } below && !(best[j] is { } reached && below.Panels > reached.Panels) && Course(_level[i].At, _level[j].At) is { } course)
                 {
                     Cost sum = below.Plus(course.Cost).Plus(new Cost(0, _level[j].IsPlain ? 0 : 1, 0));
                     if (best[j] is not { } known || sum.IsLess(known))
                     {
                         (best[j], from[j], courses[j]) = (sum, i, course.Joints);
                     }
-                }
-
-                if (_level[i].Must)
-                {
-                    break;
                 }
             }
         }
@@ -188,12 +184,27 @@ internal sealed class PanelSplitSearch
             }
         }
 
-        int last = _upright.Count - 1;
+        int count = _upright.Count, last = count - 1;
         double heaviest = _wall.HeaviestArea();
-        (double[] before, double[] behind) = double.IsPositiveInfinity(heaviest) ? ([], []) : Areas(all, met);
-        Cost?[] best = new Cost?[_upright.Count];
-        int[] from = new int[_upright.Count];
-        best[0] = default(Cost);
+        bool isWeighed = !double.IsPositiveInfinity(heaviest);
+
+        // Of each place: where the panel before it ends and the one behind it begins, whether those lie in openings, and the net area up to there.
+        long[] ends = new long[count], begins = new long[count];
+        bool[] endsOpen = new bool[count], beginsOpen = new bool[count];
+        double[] areaTo = new double[count], areaFrom = new double[count];
+        for (int i = 0; i < count; i++)
+        {
+            ends[i] = _wall.Between(0, _upright[i].At, v0, v1).U1;
+            begins[i] = _wall.Between(_upright[i].At, _wall.Length, v0, v1).U0;
+            endsOpen[i] = IsIn(met, all, ends[i] - 1);
+            beginsOpen[i] = IsIn(met, all, begins[i]);
+            (areaTo[i], areaFrom[i]) = isWeighed ? (AreaTo(met, all, ends[i]), AreaTo(met, all, begins[i])) : (0, 0);
+        }
+
+        Cost[] best = new Cost[count];
+        bool[] isReached = new bool[count];
+        int[] from = new int[count];
+        isReached[0] = true;
         for (int j = 1; j <= last; j++)
         {
             if (!MayPart(_upright[j], passed))
@@ -201,33 +212,33 @@ internal sealed class PanelSplitSearch
                 continue;
             }
 
+            int moved = _upright[j].IsPlain ? 0 : 1;
             for (int i = j - 1; i >= 0; i--)
             {
-                PanelBox panel = _wall.Between(_upright[i].At, _upright[j].At, v0, v1);
-                long wide = panel.U1 - panel.U0;
-                bool isTooLarge = wide > width || (before.Length > 0 && IsHeavy(before[j] - behind[i], panel));
-                if (best[i] is { } known && wide > 0)
+                long wide = ends[j] - begins[i];
+                bool isTooLarge = wide > width || (isWeighed && IsHeavy(areaTo[j] - areaFrom[i], begins[i], ends[j]));
+                if (isReached[i] && wide > 0)
                 {
-                    Cost? one = IsOpen(panel, met) ? default(Cost) : !isTooLarge && (wide >= _wall.Least || wide == _wall.Length) ? new Cost(1, 0, Square(wide)) : null;
-                    if (one is { } cost)
+                    bool isOpen = beginsOpen[i] && endsOpen[j] && _wall.NetArea(all with { U0 = begins[i], U1 = ends[j] }) == 0;
+                    if (isOpen || (!isTooLarge && (wide >= _wall.Least || wide == _wall.Length)))
                     {
-                        Cost sum = known.Plus(cost).Plus(new Cost(0, _upright[j].IsPlain ? 0 : 1, 0));
-                        if (best[j] is not { } least || sum.IsLess(least))
+                        Cost sum = best[i].Plus(isOpen ? new Cost(0, moved, 0) : new Cost(1, moved, Square(wide)));
+                        if (!isReached[j] || sum.IsLess(best[j]))
                         {
-                            (best[j], from[j]) = (sum, i);
+                            (best[j], from[j], isReached[j]) = (sum, i, true);
                         }
                     }
                 }
 
                 // Further to the front panels are only larger; what lies in openings may still be.
-                if (_upright[i].Must || (isTooLarge && !IsInOpening(panel.U1, met)))
+                if (_upright[i].Must || (isTooLarge && !endsOpen[j]))
                 {
                     break;
                 }
             }
         }
 
-        if (best[last] is not { } total)
+        if (!isReached[last])
         {
             return null;
         }
@@ -239,59 +250,34 @@ internal sealed class PanelSplitSearch
         }
 
         joints.Insert(0, 0);
-        return new CourseFound(total, joints);
+        return new CourseFound(best[last], joints);
 
         // Differences of sums are off by rounding: near the limit the panel itself is asked.
-        bool IsHeavy(double area, PanelBox panel) => (Math.Abs(area - heaviest) < 0.01 ? _wall.NetArea(panel) : area) > heaviest;
+        bool IsHeavy(double area, long u0, long u1) => (Math.Abs(area - heaviest) < 0.01 ? _wall.NetArea(all with { U0 = u0, U1 = u1 }) : area) > heaviest;
     }
 
     /// <summary>In square micrometres: over the largest wall their sum stays under 1e18.</summary>
     private static long Square(long nanometres) => nanometres / 1000 * (nanometres / 1000);
 
-    /// <summary>Net area of the course from the wall's front to each place, to where the panel before it ends and to where the one behind it begins.</summary>
-    private (double[] Before, double[] Behind) Areas(PanelBox course, List<PanelBox> met)
+    /// <summary>Net area of a course from the wall's front.</summary>
+    private static double AreaTo(List<PanelBox> met, PanelBox course, long u)
     {
-        double[] before = new double[_upright.Count], behind = new double[_upright.Count];
-        for (int i = 0; i < _upright.Count; i++)
+        PanelBox part = course with { U1 = u };
+        double area = part.Area;
+        foreach (PanelBox opening in met)
         {
-            before[i] = To(_wall.Between(0, _upright[i].At, 0, _wall.Girth).U1);
-            behind[i] = To(_wall.Between(_upright[i].At, _wall.Length, 0, _wall.Girth).U0);
+            area -= opening.Cut(part).Area;
         }
 
-        return (before, behind);
-
-        double To(long u)
-        {
-            PanelBox part = course with { U1 = u };
-            double area = part.Area;
-            foreach (PanelBox opening in met)
-            {
-                area -= opening.Cut(part).Area;
-            }
-
-            return area;
-        }
+        return area;
     }
 
-    /// <summary>Whether nothing is left of a panel. Only one whose corner lies in an opening can be so.</summary>
-    private bool IsOpen(PanelBox panel, List<PanelBox> met)
+    /// <summary>Whether the nanometre behind a place lies in an opening at the foot of a course: all of a panel that lies in openings does.</summary>
+    private static bool IsIn(List<PanelBox> met, PanelBox course, long u)
     {
         foreach (PanelBox opening in met)
         {
-            if (opening.U0 <= panel.U0 && opening.U1 > panel.U0 && opening.V0 <= panel.V0 && opening.V1 > panel.V0)
-            {
-                return _wall.NetArea(panel) == 0;
-            }
-        }
-
-        return false;
-    }
-
-    private static bool IsInOpening(long end, List<PanelBox> met)
-    {
-        foreach (PanelBox opening in met)
-        {
-            if (opening.U0 < end && opening.U1 >= end)
+            if (opening.U0 <= u && opening.U1 > u && opening.V0 <= course.V0 && opening.V1 > course.V0)
             {
                 return true;
             }

@@ -62,8 +62,8 @@ public sealed class PanelSplitMetalTests
         Assert.Equal(2, plan.LeastByArea);
         WorkingsCheck.Recompute(plan.Explain());
 
-        // A wall that is all door but for strips narrower than the gap asks for none.
-        Assert.Equal(0, PanelSplit.Split(new PanelWall(Mm(1000), Mm(800), Mm(2440), Mm(800)) { Openings = [new FaceOpening(Mm(0), Mm(999), Mm(0), Mm(800))] }).LeastByArea);
+        // A wall that is all door asks for none.
+        Assert.Equal(0, PanelSplit.Split(new PanelWall(Mm(1000), Mm(800), Mm(2440), Mm(800)) { Openings = [new FaceOpening(Mm(0), Mm(1000), Mm(0), Mm(800))] }).LeastByArea);
     }
 
     [Fact]
@@ -170,12 +170,13 @@ public sealed class PanelSplitMetalTests
     {
         Random random = new(20261126);
         int split = 0, none = 0, several = 0, moved = 0, levels = 0, forced = 0;
-        for (int round = 0; round < 300; round++)
+        for (int round = 0; round < 900; round++)
         {
             Metal wall = Metal.Draw(random);
             PanelSplitPlan plan = PanelSplit.Split(wall.Wall(false, false));
             int? fewest = wall.Fewest();
             Assert.True(fewest == (plan.IsSplit ? plan.Panels.Count : null), $"{wall}: {fewest} by every millimetre, {plan}");
+            Assert.True(plan.Proven || wall.HasThinPost, $"{wall}");
             Assert.True(plan.LeastByArea <= (fewest ?? int.MaxValue), $"{wall}: {plan.LeastByArea} by area, {fewest}");
 
             // Front to rear, upside down, and both.
@@ -193,7 +194,24 @@ public sealed class PanelSplitMetalTests
             moved += plan.Joints.Any(joint => !(joint.IsUpright ? wall.Ribs : wall.Rails).Any(line => line.Place == joint.Place.Millimeters) && !wall.Openings.Any(o => joint.Place.Millimeters is var at && (joint.IsUpright ? at == o.U0 || at == o.U1 : at == o.V0 || at == o.V1))) ? 1 : 0;
         }
 
-        Assert.True(split > 80 && none > 40 && several > 30 && moved > 20 && levels > 20 && forced > 5, $"{split} split, {none} not, {several} in more than two, {moved} with joints off middle and edge, {levels} with level joints, {forced} forced beside an opening.");
+        Assert.True(split > 200 && none > 200 && several > 60 && moved > 40 && levels > 30 && forced > 20, $"{split} split, {none} not, {several} in more than two, {moved} with joints off middle and edge, {levels} with level joints, {forced} forced beside an opening.");
+    }
+
+    [Fact]
+    public void Where_mass_bounds_panels_the_fewest_are_not_always_proven()
+    {
+        // 3400 by 800 mm at 5 kg a square metre: 13.6 kg. Any bound that 1700 keeps costs nothing over the sheet's own two; 6 kg asks for three.
+        PanelWall wall = new(Mm(3400), Mm(800), Mm(2440), Mm(1220)) { Ribs = [new(Mm(950), Mm(60)), new(Mm(1700), Mm(60)), new(Mm(2330), Mm(60))], SquareMetreMass = Mass.FromKilograms(5) };
+        Assert.True(PanelSplit.Split(wall).Proven);
+        Assert.True(PanelSplit.Split(wall with { MostMass = Mass.FromKilograms(7) }).Proven);
+        PanelSplitPlan three = PanelSplit.Split(wall with { MostMass = Mass.FromKilograms(6) });
+        Assert.Equal((3, false), (three.Panels.Count, three.Proven));
+        PanelSplitPlan none = PanelSplit.Split(wall with { MostMass = Mass.FromKilograms(1) });
+        Assert.False(none.IsSplit || none.Proven);
+        Assert.StartsWith("No joints that were tried", None(wall with { MostMass = Mass.FromKilograms(1) }).Message, StringComparison.Ordinal);
+
+        // Without enough sheet there is none whatever the mass.
+        Assert.True(PanelSplit.Split(wall with { MostMass = Mass.FromKilograms(1), SheetLength = Mm(500) }).Proven);
     }
 
     /// <summary>A strip that must part in front of the wall, made wider: all behind it moves, nothing else changes.</summary>
@@ -236,7 +254,7 @@ public sealed class PanelSplitMetalTests
     {
         internal static Metal Draw(Random random)
         {
-            int length = random.Next(100, 360), girth = random.Next(60, 160), along = random.Next(60, 220), across = random.Next(60, 160);
+            int length = random.Next(100, 360), girth = random.Next(60, 160), along = random.Next(60, 220), across = random.Next(50, 160);
             List<(int, int, int, int)> openings = [];
             for (int i = random.Next(3); i > 0; i--)
             {
@@ -255,6 +273,9 @@ public sealed class PanelSplitMetalTests
         }
 
         public override string ToString() => $"{Length} x {Girth}, {Along} x {Across} {Grain}, ribs {string.Join(" ", Ribs)}, rails {string.Join(" ", Rails)}, openings {string.Join(" ", Openings)}, corner {Corner}, least {Least}, most {Most}";
+
+        /// <summary>A post between openings that a gap of 2 swallows: nothing is said to be proven then.</summary>
+        internal bool HasThinPost => Openings.Length == 2 && new[] { Openings[0].U0 - Openings[1].U1, Openings[1].U0 - Openings[0].U1, Openings[0].V0 - Openings[1].V1, Openings[1].V0 - Openings[0].V1 }.Any(static gap => gap is 1 or 2);
 
         internal PanelWall Wall(bool rear, bool down)
         {
