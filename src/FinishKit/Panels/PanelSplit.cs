@@ -20,8 +20,8 @@ public static class PanelSplit
     /// <param name="wall">The wall, its openings, metal and sheet, and whatever differs from the defaults.</param>
     /// <returns>Panels, joints and findings; without panels where no split will do.</returns>
     /// <remarks>
-    /// <para>Formula: least in this order: panels; the sum of their squared widths and heights. Level joints run through from end to end; upright ones from level joint to level joint, in each course of panels where they suit it. A joint lies within its metal so that both panels land on it: |place - middle| at most metal/2 - landing - reveal/2, at the middle or along an opening's edge. Exact, by two shortest paths, one inside the other.</para>
-    /// <para>Validity: rectangular wall, developed flat; panels are rectangles with openings cut out, and the whole rectangle must fit the sheet. What lies wholly in an opening is no panel. Level joints that stop at an upright one are not looked at: where those would serve, fewer panels may be possible.</para>
+    /// <para>Formula: least in this order: panels; joints that lie neither at the middle of their metal nor along an opening's edge; the sum of squared widths and heights. Level joints run through from end to end; upright ones from level joint to level joint, in each course of panels where they suit it. A joint lies within its metal so that both panels land on it: |place - middle| at most metal/2 - landing - reveal/2, and off the edges of openings that it passes by the corner distance, or along one; where panels must part, at the middle whatever is near. Two shortest paths over places of joints, one inside the other: middles and edges of openings, and where those do not reach the bound by area, all others that can spare a panel.</para>
+    /// <para>Validity: rectangular wall, developed flat; panels are rectangles with openings cut out, and the whole rectangle must fit the sheet. What lies wholly in an opening is no panel. <see cref="PanelSplitPlan.Proven"/> says whether fewer panels are ruled out among splits whose level joints run through; that they are the most even holds of the places tried. Level joints that stop at an upright one are not looked at: where those would serve, fewer panels may be possible.</para>
     /// <para>Source: wall-split (derived); default-panel-reveal (common practice); default-panel-landing, default-panel-corner, default-least-panel (judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The wall, a list or a member of one is null.</exception>
@@ -35,7 +35,7 @@ public static class PanelSplit
     public static PanelSplitPlan Split(PanelWall wall)
     {
         PanelSplitNumbers numbers = Read(wall, null)!;
-        return new PanelSplitPlan(wall, numbers, new PanelSplitSearch(numbers).Solve());
+        return new PanelSplitPlan(wall, numbers, PanelSplitSearch.Solve(numbers));
     }
 
     /// <summary>All problems with a wall; nothing is thrown.</summary>
@@ -52,15 +52,16 @@ public static class PanelSplit
     internal static double Bound<TTrace>(PanelSplitNumbers wall, double panels, TTrace trace)
         where TTrace : struct, ITrace
     {
-        double length = wall.Length / 1e6, girth = wall.Girth / 1e6, openings = wall.OpeningArea, along = wall.SheetLength / 1e6, across = wall.SheetWidth / 1e6;
+        double length = wall.Length / 1e6, girth = wall.Girth / 1e6, reveal = wall.Reveal / 1e6, openings = wall.OpeningArea, along = wall.SheetLength / 1e6, across = wall.SheetWidth / 1e6;
         trace.Given("W", length, "mm", Sources.Given);
         trace.Given("H", girth, "mm", Sources.Given);
-        trace.Given("A_o", openings, "mm2", Sources.Given, meaning: "openings");
+        trace.Given("r", reveal, "mm", Sources.Given, meaning: "reveal");
+        trace.Given("A_o", openings, "mm2", Sources.Given, meaning: "openings, each larger by the reveal each way");
         trace.Given("l", along, "mm", Sources.Given, meaning: "sheet along its grain");
         trace.Given("w", across, "mm", Sources.Given, meaning: "sheet across its grain");
-        double net = trace.Step("A", nameof(net), (length * girth) - openings, "mm2", PanelSplitDefaults.Split);
-        double bound = trace.Step("n_A", nameof(bound), Grid.CeilingOfRatio(net, along * across), string.Empty, PanelSplitDefaults.Split);
-        trace.Given("n", panels, string.Empty, PanelSplitDefaults.Split, meaning: "fewest panels over all choices of joints, 0 where none will do");
+        double net = trace.Step("A", nameof(net), Math.Max(0, ((length + reveal) * (girth + reveal)) - openings), "mm2", PanelSplitDefaults.Split);
+        double bound = trace.Step("n_A", nameof(bound), Grid.CeilingOfRatio(net, (along + reveal) * (across + reveal)), string.Empty, PanelSplitDefaults.Split);
+        trace.Given("n", panels, string.Empty, PanelSplitDefaults.Split, meaning: "fewest panels over the choices of joints, 0 where none will do");
         return bound;
     }
 
@@ -240,7 +241,7 @@ internal sealed record PanelSplitNumbers
             double area = 0;
             foreach (PanelBox opening in Openings)
             {
-                area += opening.Area;
+                area += (opening.U1 - opening.U0 + Reveal) / 1e6 * ((opening.V1 - opening.V0 + Reveal) / 1e6);
             }
 
             return area;
@@ -257,16 +258,64 @@ internal sealed record PanelSplitNumbers
         return new PanelBox(u0 == 0 ? 0 : u0 + after, u1 == Length ? u1 : u1 - before, v0 == 0 ? 0 : v0 + after, v1 == Girth ? v1 : v1 - before);
     }
 
+    /// <summary>In mm2, and 0 only where nothing is left: square nanometres are whole numbers of up to 21 digits, which decimal holds.</summary>
     internal double NetArea(PanelBox panel)
     {
-        double area = panel.Area;
+        decimal area = Whole(panel);
         foreach (PanelBox opening in Openings)
         {
-            area -= opening.Cut(panel).Area;
+            area -= Whole(opening.Cut(panel));
         }
 
-        // A sum of areas cut away is off by rounding: less than a hundredth of a square millimetre is none.
-        return area < 0.01 ? 0 : area;
+        return (double)(area / 1_000_000_000_000m);
+
+        static decimal Whole(PanelBox box) => box.IsEmpty ? 0 : (decimal)(box.U1 - box.U0) * (box.V1 - box.V0);
+    }
+
+    /// <summary>Net area of the heaviest panel that can be handled; infinity where none is given.</summary>
+    internal double HeaviestArea() => double.IsNaN(MostMass) ? double.PositiveInfinity : MostMass * (1 + 1e-12) / ArealMass * 1e6;
+
+    /// <summary>Greatest widths of panels: one for each way that the grain may run.</summary>
+    internal long[] Widths() => Grain switch
+    {
+        PanelGrainDirection.AlongU => [Math.Min(SheetLength, Most)],
+        PanelGrainDirection.AlongV => [Math.Min(SheetWidth, Most)],
+        _ => [Math.Min(SheetLength, Most), Math.Min(SheetWidth, Most)],
+    };
+
+    /// <summary>Greatest heights of panels: one for each way that the grain may run.</summary>
+    internal long[] Heights() => Grain switch
+    {
+        PanelGrainDirection.AlongU => [Math.Min(SheetWidth, Most)],
+        PanelGrainDirection.AlongV => [Math.Min(SheetLength, Most)],
+        _ => [Math.Min(SheetLength, Most), Math.Min(SheetWidth, Most)],
+    };
+
+    /// <summary>Greatest width of a panel that high; negative where none fits.</summary>
+    internal long WidthFor(long height)
+    {
+        long along = Grain != PanelGrainDirection.AlongV && height <= SheetWidth ? SheetLength : -1, across = Grain != PanelGrainDirection.AlongU && height <= SheetLength ? SheetWidth : -1;
+        return height <= Most ? Math.Min(Most, Math.Max(along, across)) : -1;
+    }
+
+    /// <summary>Whether no two openings leave a post or strip between them that a gap would swallow: what a joint leaves of such is no panel, and the places tried are not all then.</summary>
+    internal bool HasNoThinPost()
+    {
+        for (int i = 0; i < Openings.Length; i++)
+        {
+            for (int j = 0; j < i; j++)
+            {
+                PanelBox both = Openings[i].Cut(Openings[j]);
+                if (IsThin(both.U0 - both.U1) || IsThin(both.V0 - both.V1))
+                {
+                    return false;
+                }
+            }
+        }
+
+        return true;
+
+        bool IsThin(long gap) => gap > 0 && gap <= Reveal;
     }
 
     /// <summary>Whether a panel fits the sheet with its grain along u, or along v, whichever is wanted; null where it does not.</summary>
@@ -274,11 +323,4 @@ internal sealed record PanelSplitNumbers
         Grain != PanelGrainDirection.AlongV && width <= SheetLength && height <= SheetWidth ? true
         : Grain != PanelGrainDirection.AlongU && height <= SheetLength && width <= SheetWidth ? false
         : null;
-
-    internal bool IsPanel(PanelBox panel, double net)
-    {
-        long width = panel.U1 - panel.U0, height = panel.V1 - panel.V0;
-        return (width >= Least || width == Length) && (height >= Least || height == Girth) && width > 0 && height > 0 && Math.Max(width, height) <= Most
-            && GrainAlongU(width, height) is not null && (double.IsNaN(MostMass) || net * ArealMass / 1e6 <= MostMass * (1 + 1e-12));
-    }
 }

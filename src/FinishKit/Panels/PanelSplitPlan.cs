@@ -15,19 +15,20 @@ public sealed class WallPanel
         KilogramsOrNaN = net * wall.ArealMass / 1e6;
         GrainAlongU = wall.GrainAlongU(box.U1 - box.U0, box.V1 - box.V0) == true;
         List<FaceOpening> cutOuts = [];
-        bool fallsApart = false;
+        List<PanelBox> cuts = [];
         foreach (PanelBox opening in wall.Openings)
         {
             PanelBox cut = opening.Cut(box);
             if (!cut.IsEmpty)
             {
                 cutOuts.Add(new FaceOpening(Mm(cut.U0), Mm(cut.U1), Mm(cut.V0), Mm(cut.V1)));
-                fallsApart |= (cut.V0 == box.V0 && cut.V1 == box.V1 && cut.U0 > box.U0 && cut.U1 < box.U1) || (cut.U0 == box.U0 && cut.U1 == box.U1 && cut.V0 > box.V0 && cut.V1 < box.V1);
+                cuts.Add(cut);
             }
         }
 
         CutOuts = [.. cutOuts];
-        FallsApart = fallsApart;
+        CutBoxes = [.. cuts];
+        FallsApart = Pieces(box, cuts) > 1;
     }
 
     /// <summary>Its front edge, along u.</summary>
@@ -62,6 +63,8 @@ public sealed class WallPanel
 
     internal bool FallsApart { get; }
 
+    internal PanelBox[] CutBoxes { get; }
+
     internal PanelBox Box { get; }
 
     internal double NetMm { get; }
@@ -71,6 +74,58 @@ public sealed class WallPanel
     /// <summary>Its ranges, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString() => $"panel u {Print.Number(Box.U0 / 1e6)} to {Print.Mm(Box.U1 / 1e6)}, v {Print.Number(Box.V0 / 1e6)} to {Print.Mm(Box.V1 / 1e6)}";
+
+    /// <summary>Pieces that openings leave of a panel: patches between their edges that hang together by more than a corner.</summary>
+    private static int Pieces(PanelBox box, List<PanelBox> cuts)
+    {
+        SortedSet<long> us = [box.U0, box.U1], vs = [box.V0, box.V1];
+        foreach (PanelBox cut in cuts)
+        {
+            us.UnionWith([cut.U0, cut.U1]);
+            vs.UnionWith([cut.V0, cut.V1]);
+        }
+
+        long[] u = [.. us], v = [.. vs];
+        bool[,] taken = new bool[u.Length - 1, v.Length - 1];
+        for (int i = 0; i < u.Length - 1; i++)
+        {
+            for (int j = 0; j < v.Length - 1; j++)
+            {
+                PanelBox patch = new(u[i], u[i + 1], v[j], v[j + 1]);
+                taken[i, j] = cuts.Exists(cut => !cut.Cut(patch).IsEmpty);
+            }
+        }
+
+        int pieces = 0;
+        Stack<(int I, int J)> open = new();
+        for (int i = 0; i < u.Length - 1; i++)
+        {
+            for (int j = 0; j < v.Length - 1; j++)
+            {
+                pieces += taken[i, j] ? 0 : 1;
+                Take(i, j);
+                while (open.Count > 0)
+                {
+                    (int a, int b) = open.Pop();
+                    Take(a - 1, b);
+                    Take(a + 1, b);
+                    Take(a, b - 1);
+                    Take(a, b + 1);
+                }
+            }
+        }
+
+        return pieces;
+
+        void Take(int i, int j)
+        {
+            if (i >= 0 && j >= 0 && i < u.Length - 1 && j < v.Length - 1 && !taken[i, j])
+            {
+                taken[i, j] = true;
+                open.Push((i, j));
+            }
+        }
+    }
 
     private static Length Mm(long nanometres) => Door.Millimetres(Grid.Millimetres(nanometres));
 }
@@ -107,13 +162,13 @@ public sealed class PanelSplitPlan
 {
     private readonly PanelSplitNumbers _wall;
 
-    internal PanelSplitPlan(PanelWall wall, PanelSplitNumbers numbers, (List<long> Levels, List<List<long>> Uprights)? split)
+    internal PanelSplitPlan(PanelWall wall, PanelSplitNumbers numbers, (PanelSplitFound? Split, bool Proven) answer)
     {
         Wall = wall;
         _wall = numbers;
         List<WallPanel> panels = [];
         List<PanelJoint> joints = [];
-        if (split is { } found)
+        if (answer.Split is { } found)
         {
             for (int course = 0; course < found.Uprights.Count; course++)
             {
@@ -144,7 +199,8 @@ public sealed class PanelSplitPlan
 
         Panels = [.. panels];
         Joints = [.. joints];
-        IsSplit = split is not null;
+        IsSplit = answer.Split is not null;
+        Proven = answer.Proven;
         Findings = PanelSplitFindings.Of(this, numbers);
         DefaultsUsed = PanelSplitFindings.Defaults(wall);
     }
@@ -152,10 +208,18 @@ public sealed class PanelSplitPlan
     /// <summary>The wall.</summary>
     public PanelWall Wall { get; }
 
-    /// <summary>Whether a split was found. Then it has the fewest panels of all whose level joints run through, proven: every choice of joints was weighed.</summary>
+    /// <summary>Whether a split was found.</summary>
     public bool IsSplit { get; }
 
-    /// <summary>Panels that the net area asks for, whatever the joints: fewer there cannot be.</summary>
+    /// <summary>
+    /// Whether it is proven that no other split whose level joints run through has fewer panels, or where none was found, that there is none.
+    /// So it is where no mass bounds panels, openings leave no post or strip between them narrower than the reveal, and the places of joints that
+    /// can matter are not more than are tried (200 for upright joints, 60 for level ones); else where the number is that of <see cref="LeastByArea"/>,
+    /// or where the bound on mass costs no panel.
+    /// </summary>
+    public bool Proven { get; }
+
+    /// <summary>Panels that the area asks for, whatever the joints: fewer there cannot be.</summary>
     public int LeastByArea => (int)PanelSplit.Bound(_wall, Panels.Count, default(Silent));
 
     /// <summary>The panels, course by course from the foot, front to rear; none where no split will do.</summary>
@@ -183,13 +247,13 @@ public sealed class PanelSplitPlan
     public bool HasProblem => Findings[0].Severity == Severity.Problem;
 
     /// <summary>What a person should know, gravest first.</summary>
-    /// <remarks>Codes: <c>panels-split-none</c>, <c>panels-split-falls-apart</c>, <c>panels-split-forced-off-metal</c>, <c>panels-split-narrow-metal</c>, <c>panels-split-look-behind</c>.</remarks>
+    /// <remarks>Codes: <c>panels-split-none</c>, <c>panels-split-falls-apart</c>, <c>panels-split-tongue</c>, <c>panels-split-forced-off-metal</c>, <c>panels-split-forced-by-opening</c>, <c>panels-split-narrow-metal</c>, <c>panels-split-look-behind</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the answer rests on.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
 
-    /// <summary>The wall's net area, the sheet, and the number found.</summary>
+    /// <summary>The wall's net area with its gaps, the sheet, and the number found.</summary>
     /// <returns>The workings.</returns>
     public Workings Explain()
     {
@@ -199,7 +263,7 @@ public sealed class PanelSplitPlan
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Whether a split was found (1 or 0), the worst severity, panels, how few the area allows, joints, net area, the greatest panel's sizes and mass where known.</returns>
+    /// <returns>Whether a split was found (1 or 0), whether it is proven (1 or 0), the worst severity, panels, how few the area allows, joints, net area, the greatest panel's sizes and mass where known.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         double width = 0, height = 0, mass = double.NaN;
@@ -213,6 +277,7 @@ public sealed class PanelSplitPlan
         List<Figure> figures =
         [
             new("is-split", IsSplit ? 1 : 0, string.Empty),
+            new("proven", Proven ? 1 : 0, string.Empty),
             PanelFindings.Worst(Findings),
             new("panels", Panels.Count, string.Empty),
             new("least-by-area", LeastByArea, string.Empty),

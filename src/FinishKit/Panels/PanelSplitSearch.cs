@@ -3,14 +3,80 @@ using System.Collections.Generic;
 
 namespace FinishKit;
 
-/// <summary>Shortest paths over level joints, each step the shortest path over the upright joints of the course between them.</summary>
-internal sealed class PanelSplitSearch(PanelSplitNumbers wall)
-{
-    private readonly List<(long Place, bool Must)> _upright = Places(wall, wall.Ribs, wall.Length, static box => (box.U0, box.U1));
-    private readonly List<(long Place, bool Must)> _level = Places(wall, wall.Rails, wall.Girth, static box => (box.V0, box.V1));
+/// <summary>A split: level joints from foot to top, and for each course between them the upright ones, ends of the wall included.</summary>
+internal sealed record PanelSplitFound(int Panels, List<long> Levels, List<List<long>> Uprights);
 
-    /// <summary>Joints of the best split: level ones from foot to top, and for each course between them the upright ones; null where none will do.</summary>
-    internal (List<long> Levels, List<List<long>> Uprights)? Solve()
+/// <summary>Shortest paths over level joints, each step the shortest path over the upright joints of the course between them.</summary>
+/// <remarks>
+/// Places are finite though metal is not: in any split every joint can be pushed to the front or down, one after the other, until it
+/// stands at an end of what its metal and the openings leave, where an opening just covers the panel behind it, at the least size from
+/// the joint before or at a sheet's size from the joint after; no panel is added by that. So those places suffice.
+/// </remarks>
+internal sealed class PanelSplitSearch
+{
+    /// <summary>Places beyond which no more are tried. Walls as vans have them need a tenth.</summary>
+    private const int MostUprights = 200;
+    private const int MostLevels = 60;
+
+    private readonly PanelSplitNumbers _wall;
+    private readonly List<PanelPlace> _upright, _level;
+    private readonly bool[] _mayLevel;
+    private readonly long[] _edges;
+    private readonly Dictionary<(int Foot, int Top, long Width), CourseFound?> _known = [];
+
+    private PanelSplitSearch(PanelSplitNumbers wall, bool anywhere)
+    {
+        _wall = wall;
+        List<PanelSpan> u = [], v = [];
+        SortedSet<long> edges = [];
+        foreach (PanelBox box in wall.Openings)
+        {
+            u.Add(new PanelSpan(box.U0, box.U1));
+            v.Add(new PanelSpan(box.V0, box.V1));
+            edges.Add(box.V0);
+            edges.Add(box.V1);
+        }
+
+        _edges = [.. edges];
+        bool isWhole = true;
+        _upright = Places(wall, wall.Ribs, wall.Length, u, wall.Widths(), anywhere ? MostUprights : 0, isShort: true, ref isWhole);
+        _level = Places(wall, wall.Rails, wall.Girth, v, wall.Heights(), anywhere ? MostLevels : 0, isShort: false, ref isWhole);
+        IsWhole = isWhole;
+        _mayLevel = new bool[_level.Count];
+        for (int i = 0; i < _level.Count; i++)
+        {
+            _mayLevel[i] = MayPart(_level[i], v);
+        }
+    }
+
+    /// <summary>Whether all places that can matter were taken.</summary>
+    private bool IsWhole { get; }
+
+    /// <summary>The best split, null where none will do, and whether it is proven that no other has fewer panels.</summary>
+    internal static (PanelSplitFound? Split, bool Proven) Solve(PanelSplitNumbers wall)
+    {
+        double bound = PanelSplit.Bound(wall, 0, default(Silent));
+        PanelSplitFound? plain = new PanelSplitSearch(wall, anywhere: false).Solve();
+        if (plain is not null && plain.Panels <= bound)
+        {
+            return (plain, true);
+        }
+
+        PanelSplitSearch search = new(wall, anywhere: true);
+        PanelSplitFound? split = search.Solve();
+        bool proven = search.IsWhole && wall.HasNoThinPost();
+        if (proven && !double.IsNaN(wall.MostMass))
+        {
+            // Where a mass bounds panels, other places may matter: what holds without that bound holds with it.
+            proven = search.Without() is var light && (light is null || light.Panels == split?.Panels);
+        }
+
+        return (split, proven || (split is not null && split.Panels <= bound));
+    }
+
+    private PanelSplitFound? Without() => new PanelSplitSearch(_wall with { MostMass = double.NaN }, anywhere: true).Solve();
+
+    private PanelSplitFound? Solve()
     {
         int last = _level.Count - 1;
         Cost?[] best = new Cost?[_level.Count];
@@ -19,65 +85,22 @@ internal sealed class PanelSplitSearch(PanelSplitNumbers wall)
         best[0] = default(Cost);
         for (int j = 1; j <= last; j++)
         {
-            if (!MayPart(_level[j].Place, wall.Girth, static box => (box.V0, box.V1), static _ => true))
+            int first = j - 1;
+            while (first > 0 && !_level[first].Must)
             {
-                continue;
+                first--;
             }
 
-            for (int i = j - 1; i >= 0; i--)
+            // Low ones first: what they reach shows that many others need not be tried.
+            for (int i = first; i < j && _mayLevel[j]; i++)
             {
-                if (best[i] is { } below && Course(_level[i].Place, _level[j].Place) is { } course && (best[j] is not { } known || below.Plus(course.Cost).IsLess(known)))
+                if (best[i] is { } below && !(best[j] is { } reached && below.Panels > reached.Panels) && Course(_level[i].At, _level[j].At) is { } course)
                 {
-                    (best[j], from[j], courses[j]) = (below.Plus(course.Cost), i, course.Joints);
-                }
-
-                if (_level[i].Must)
-                {
-                    break;
-                }
-            }
-        }
-
-        if (best[last] is null)
-        {
-            return null;
-        }
-
-        List<long> levels = [];
-        List<List<long>> uprights = [];
-        for (int j = last; j > 0; j = from[j])
-        {
-            levels.Insert(0, _level[j].Place);
-            uprights.Insert(0, courses[j]);
-        }
-
-        levels.Insert(0, 0);
-        return (levels, uprights);
-    }
-
-    private (Cost Cost, List<long> Joints)? Course(long v0, long v1)
-    {
-        int last = _upright.Count - 1;
-        Cost?[] best = new Cost?[_upright.Count];
-        int[] from = new int[_upright.Count];
-        best[0] = default(Cost);
-        for (int j = 1; j <= last; j++)
-        {
-            if (!MayPart(_upright[j].Place, wall.Length, static box => (box.U0, box.U1), box => box.V0 < v1 && box.V1 > v0))
-            {
-                continue;
-            }
-
-            for (int i = j - 1; i >= 0; i--)
-            {
-                if (best[i] is { } before && PanelCost(wall.Between(_upright[i].Place, _upright[j].Place, v0, v1)) is { } panel && (best[j] is not { } known || before.Plus(panel).IsLess(known)))
-                {
-                    (best[j], from[j]) = (before.Plus(panel), i);
-                }
-
-                if (_upright[i].Must)
-                {
-                    break;
+                    Cost sum = below.Plus(course.Cost).Plus(new Cost(0, _level[j].IsPlain ? 0 : 1, 0));
+                    if (best[j] is not { } known || sum.IsLess(known))
+                    {
+                        (best[j], from[j], courses[j]) = (sum, i, course.Joints);
+                    }
                 }
             }
         }
@@ -87,47 +110,188 @@ internal sealed class PanelSplitSearch(PanelSplitNumbers wall)
             return null;
         }
 
-        List<long> joints = [];
+        List<long> levels = [];
+        List<List<long>> uprights = [];
         for (int j = last; j > 0; j = from[j])
         {
-            joints.Insert(0, _upright[j].Place);
+            levels.Insert(0, _level[j].At);
+            uprights.Insert(0, courses[j]);
         }
 
-        joints.Insert(0, 0);
-        return (least, joints);
+        levels.Insert(0, 0);
+        return new PanelSplitFound(least.Panels, levels, uprights);
     }
 
-    /// <summary>What a panel costs: nothing where all of it lies in openings; null where it cannot be.</summary>
-    private Cost? PanelCost(PanelBox panel)
+    /// <summary>The best upright joints of a course. Without a mass to keep, they depend on its height only through what fits and what openings it meets: those are known after the first.</summary>
+    private CourseFound? Course(long v0, long v1)
     {
-        if (panel.IsEmpty)
+        PanelBox all = _wall.Between(0, _wall.Length, v0, v1);
+        long height = all.V1 - all.V0;
+        if (height <= 0)
         {
             return null;
         }
 
-        double net = wall.NetArea(panel);
-        if (net == 0)
+        long width = height >= _wall.Least || height == _wall.Girth ? _wall.WidthFor(height) : -1;
+
+        CourseFound? found;
+        if (double.IsNaN(_wall.MostMass))
         {
-            return default(Cost);
+            // Joints are held off openings by their middles, panels are cut by openings to their edges.
+            (int, int, long) key = ((Rank(v0, false) * 1000) + Rank(all.V0, false), (Rank(v1, true) * 1000) + Rank(all.V1, true), width);
+            if (!_known.TryGetValue(key, out found))
+            {
+                found = Joints(v0, v1, width);
+                _known.Add(key, found);
+            }
+        }
+        else
+        {
+            found = Joints(v0, v1, width);
         }
 
-        // Squares of nanometres need 30 digits over a whole wall: decimal holds 28, so whole tenths of a micrometre are squared.
-        decimal width = (panel.U1 - panel.U0) / 100, height = (panel.V1 - panel.V0) / 100;
-        return wall.IsPanel(panel, net) ? new Cost(1, (width * width) + (height * height)) : null;
+        if (found is not { } course)
+        {
+            return null;
+        }
+
+        return course with { Cost = course.Cost.Plus(new Cost(0, 0, course.Cost.Panels * Square(height))) };
     }
 
-    /// <summary>Whether a joint keeps off the edges of openings that it passes, or runs along them. The ends of the wall always part.</summary>
-    private bool MayPart(long place, long end, Func<PanelBox, (long From, long To)> range, Func<PanelBox, bool> passes)
+    /// <summary>How many edges of openings lie below, or at.</summary>
+    private int Rank(long v, bool isTop)
     {
-        if (place == end)
+        int rank = 0;
+        while (rank < _edges.Length && (isTop ? _edges[rank] < v : _edges[rank] <= v))
         {
-            return true;
+            rank++;
         }
 
-        foreach (PanelBox opening in wall.Openings)
+        return rank;
+    }
+
+    private CourseFound? Joints(long v0, long v1, long width)
+    {
+        List<PanelSpan> passed = [];
+        List<PanelBox> met = [];
+        PanelBox all = _wall.Between(0, _wall.Length, v0, v1);
+        foreach (PanelBox box in _wall.Openings)
         {
-            (long from, long to) = range(opening);
-            if (passes(opening) && (IsNear(from) || IsNear(to)))
+            if (box.V0 < v1 && box.V1 > v0)
+            {
+                passed.Add(new PanelSpan(box.U0, box.U1));
+                met.Add(box);
+            }
+        }
+
+        int count = _upright.Count, last = count - 1;
+        double heaviest = _wall.HeaviestArea();
+        bool isWeighed = !double.IsPositiveInfinity(heaviest);
+
+        // Of each place: where the panel before it ends and the one behind it begins, whether those lie in openings, and the net area up to there.
+        long[] ends = new long[count], begins = new long[count];
+        bool[] endsOpen = new bool[count], beginsOpen = new bool[count];
+        double[] areaTo = new double[count], areaFrom = new double[count];
+        for (int i = 0; i < count; i++)
+        {
+            ends[i] = _wall.Between(0, _upright[i].At, v0, v1).U1;
+            begins[i] = _wall.Between(_upright[i].At, _wall.Length, v0, v1).U0;
+            endsOpen[i] = IsIn(met, all, ends[i] - 1);
+            beginsOpen[i] = IsIn(met, all, begins[i]);
+            (areaTo[i], areaFrom[i]) = isWeighed ? (AreaTo(met, all, ends[i]), AreaTo(met, all, begins[i])) : (0, 0);
+        }
+
+        Cost[] best = new Cost[count];
+        bool[] isReached = new bool[count];
+        int[] from = new int[count];
+        isReached[0] = true;
+        for (int j = 1; j <= last; j++)
+        {
+            if (!MayPart(_upright[j], passed))
+            {
+                continue;
+            }
+
+            int moved = _upright[j].IsPlain ? 0 : 1;
+            for (int i = j - 1; i >= 0; i--)
+            {
+                long wide = ends[j] - begins[i];
+                bool isTooLarge = wide > width || (isWeighed && IsHeavy(areaTo[j] - areaFrom[i], begins[i], ends[j]));
+                if (isReached[i] && wide > 0)
+                {
+                    bool isOpen = beginsOpen[i] && endsOpen[j] && _wall.NetArea(all with { U0 = begins[i], U1 = ends[j] }) == 0;
+                    if (isOpen || (!isTooLarge && (wide >= _wall.Least || wide == _wall.Length)))
+                    {
+                        Cost sum = best[i].Plus(isOpen ? new Cost(0, moved, 0) : new Cost(1, moved, Square(wide)));
+                        if (!isReached[j] || sum.IsLess(best[j]))
+                        {
+                            (best[j], from[j], isReached[j]) = (sum, i, true);
+                        }
+                    }
+                }
+
+                // Further to the front panels are only larger; what lies in openings may still be.
+                if (_upright[i].Must || (isTooLarge && !endsOpen[j]))
+                {
+                    break;
+                }
+            }
+        }
+
+        if (!isReached[last])
+        {
+            return null;
+        }
+
+        List<long> joints = [];
+        for (int j = last; j > 0; j = from[j])
+        {
+            joints.Insert(0, _upright[j].At);
+        }
+
+        joints.Insert(0, 0);
+        return new CourseFound(best[last], joints);
+
+        // Differences of sums are off by rounding: near the limit the panel itself is asked.
+        bool IsHeavy(double area, long u0, long u1) => (Math.Abs(area - heaviest) < 0.01 ? _wall.NetArea(all with { U0 = u0, U1 = u1 }) : area) > heaviest;
+    }
+
+    /// <summary>In square micrometres: over the largest wall their sum stays under 1e18.</summary>
+    private static long Square(long nanometres) => nanometres / 1000 * (nanometres / 1000);
+
+    /// <summary>Net area of a course from the wall's front.</summary>
+    private static double AreaTo(List<PanelBox> met, PanelBox course, long u)
+    {
+        PanelBox part = course with { U1 = u };
+        double area = part.Area;
+        foreach (PanelBox opening in met)
+        {
+            area -= opening.Cut(part).Area;
+        }
+
+        return area;
+    }
+
+    /// <summary>Whether the nanometre behind a place lies in an opening at the foot of a course: all of a panel that lies in openings does.</summary>
+    private static bool IsIn(List<PanelBox> met, PanelBox course, long u)
+    {
+        foreach (PanelBox opening in met)
+        {
+            if (opening.U0 <= u && opening.U1 > u && opening.V0 <= course.V0 && opening.V1 > course.V0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Whether a joint keeps off the edges of openings that it passes, or runs along them. Ends of the wall and lines that must part always do.</summary>
+    private bool MayPart(PanelPlace place, List<PanelSpan> passed)
+    {
+        foreach (PanelSpan opening in passed)
+        {
+            if (!place.Must && (IsNear(opening.From) || IsNear(opening.To)))
             {
                 return false;
             }
@@ -135,63 +299,149 @@ internal sealed class PanelSplitSearch(PanelSplitNumbers wall)
 
         return true;
 
-        bool IsNear(long edge) => edge != place && Math.Abs(edge - place) < wall.Corner;
+        bool IsNear(long edge) => edge != place.At && Math.Abs(edge - place.At) < _wall.Corner;
     }
 
-    /// <summary>Where joints may lie, both ends of the wall included: the middle of each metal wide enough, and edges of openings within its reach.</summary>
-    private static List<(long Place, bool Must)> Places(PanelSplitNumbers wall, PanelLine[] lines, long end, Func<PanelBox, (long From, long To)> range)
+    /// <summary>Where joints may lie, both ends of the wall included. The plain ones: the middle of each metal wide enough, and edges of openings within its reach. With room for more, all that can spare a panel.</summary>
+    private static List<PanelPlace> Places(PanelSplitNumbers wall, PanelLine[] lines, long end, List<PanelSpan> openings, long[] sizes, int most, bool isShort, ref bool isWhole)
     {
-        SortedDictionary<long, bool> places = new() { [0] = true, [end] = true };
+        SortedDictionary<long, PanelPlace> places = new() { [0] = new(0, true, true), [end] = new(end, true, true) };
+        List<PanelSpan> metal = [];
         foreach (PanelLine line in lines)
         {
             long slack = wall.Slack(line);
-            if (slack < 0 && !line.MustSplit)
+            if (line.MustSplit)
             {
-                continue;
+                Add(line.Position, isPlain: true, must: true);
             }
-
-            Add(line.Position, line.MustSplit);
-            foreach (PanelBox opening in wall.Openings)
+            else if (slack >= 0)
             {
-                (long from, long to) = range(opening);
-                if (!line.MustSplit && Math.Abs(from - line.Position) <= slack)
-                {
-                    Add(from, must: false);
-                }
-
-                if (!line.MustSplit && Math.Abs(to - line.Position) <= slack)
-                {
-                    Add(to, must: false);
-                }
+                metal.Add(new PanelSpan(line.Position - slack, line.Position + slack));
+                Add(line.Position, isPlain: true);
             }
         }
 
-        List<(long, bool)> sorted = [];
-        foreach (KeyValuePair<long, bool> place in places)
+        foreach (PanelSpan opening in openings)
         {
-            sorted.Add((place.Key, place.Value));
+            AddOnMetal(opening.From, isPlain: true);
+            AddOnMetal(opening.To, isPlain: true);
         }
 
-        return sorted;
-
-        void Add(long place, bool must)
+        if (most == 0)
         {
-            if (place > 0 && place < end)
+            return [.. places.Values];
+        }
+
+        foreach (PanelSpan on in metal)
+        {
+            Add(on.From, isPlain: false);
+            Add(on.To, isPlain: false);
+        }
+
+        long before = wall.Reveal / 2, after = wall.Reveal - before;
+        foreach (PanelSpan opening in openings)
+        {
+            foreach (long edge in new[] { opening.From, opening.To })
             {
-                places[place] = must || (places.TryGetValue(place, out bool before) && before);
+                AddOnMetal(edge - wall.Corner, isPlain: false);
+                AddOnMetal(edge + wall.Corner, isPlain: false);
+                AddOnMetal(edge - after, isPlain: false);
+                AddOnMetal(edge + before, isPlain: false);
+            }
+        }
+
+        // From each of them a sheet's size, again and again, toward the front and toward the rear; and the least size, which is wanted
+        // twice running only where two such panels are no single one, and there for level joints alone, as courses have joints of their own.
+        // Those from the ends and from where panels must part come first, if all cannot be tried.
+        List<long> starts = [], fixedStarts = [];
+        foreach (PanelPlace place in places.Values)
+        {
+            (place.Must ? fixedStarts : starts).Add(place.At);
+        }
+
+        long least = Math.Max(wall.Least, 1), shortest = long.MaxValue;
+        foreach (long size in sizes)
+        {
+            shortest = Math.Min(shortest, size);
+        }
+
+        int times = isShort && (2 * least) + wall.Reveal <= shortest ? 1 : int.MaxValue;
+        foreach (List<long> of in new[] { fixedStarts, starts })
+        {
+            foreach (int way in new[] { 1, -1 })
+            {
+                Follow(of, way, sizes, int.MaxValue);
+                Follow(of, way, least > 1 ? [least, 1] : [least], times);
+            }
+        }
+
+        isWhole &= places.Count <= most;
+        return [.. places.Values];
+
+        void Follow(List<long> of, int way, long[] steps, int count)
+        {
+            HashSet<long> seen = [.. of];
+            List<long> front = of;
+            for (; count > 0 && front.Count > 0 && places.Count <= most; count--)
+            {
+                List<long> next = [];
+                foreach (long at in front)
+                {
+                    foreach (long step in steps)
+                    {
+                        // At an end of the wall half a reveal is wanted, between joints a whole one; under the least size, what lies in an opening.
+                        long to = at + (way * (step + (at == 0 ? before : at == end ? after : wall.Reveal)));
+                        if (IsOnMetal(to) && (step >= least || IsOpen(at, to)) && seen.Add(to))
+                        {
+                            Add(to, isPlain: false);
+                            next.Add(to);
+                        }
+                    }
+                }
+
+                front = next;
+            }
+        }
+
+        bool IsOpen(long one, long other) => openings.Exists(opening => opening.From <= Math.Min(one, other) + after && Math.Max(one, other) - before <= opening.To);
+
+        bool IsOnMetal(long at) => at > 0 && at < end && metal.Exists(on => on.From <= at && at <= on.To);
+
+        void AddOnMetal(long at, bool isPlain)
+        {
+            if (IsOnMetal(at))
+            {
+                Add(at, isPlain);
+            }
+        }
+
+        void Add(long at, bool isPlain, bool must = false)
+        {
+            if (at > 0 && at < end)
+            {
+                places[at] = places.TryGetValue(at, out PanelPlace known) ? new(at, isPlain || known.IsPlain, must || known.Must) : new(at, isPlain, must);
             }
         }
     }
 
-    /// <summary>Panels, then the sum of their squared sizes.</summary>
-    private readonly struct Cost(int panels, decimal squares)
+    /// <summary>Where a joint may lie: whether at the middle of its metal or along an opening, and whether panels must part there.</summary>
+    private readonly record struct PanelPlace(long At, bool IsPlain, bool Must);
+
+    private readonly record struct PanelSpan(long From, long To);
+
+    private readonly record struct CourseFound(Cost Cost, List<long> Joints);
+
+    /// <summary>Panels, then joints off the middle of their metal, then the sum of squared sizes.</summary>
+    private readonly struct Cost(int panels, int moved, long squares)
     {
-        private int Panels { get; } = panels;
+        internal int Panels { get; } = panels;
 
-        private decimal Squares { get; } = squares;
+        private int Moved { get; } = moved;
 
-        internal Cost Plus(Cost other) => new(Panels + other.Panels, Squares + other.Squares);
+        private long Squares { get; } = squares;
 
-        internal bool IsLess(Cost other) => Panels != other.Panels ? Panels < other.Panels : Squares < other.Squares;
+        internal Cost Plus(Cost other) => new(Panels + other.Panels, Moved + other.Moved, Squares + other.Squares);
+
+        internal bool IsLess(Cost other) => Panels != other.Panels ? Panels < other.Panels : Moved != other.Moved ? Moved < other.Moved : Squares < other.Squares;
     }
 }

@@ -52,7 +52,7 @@ public sealed record PanelJointLine
     /// <summary>Width of metal that fixings can reach, 0 to 1 m.</summary>
     public required Length MetalWidth { get; init; }
 
-    /// <summary>Whether panels must part here whatever else, as at a sharp break or a seam that moves.</summary>
+    /// <summary>Whether panels must part here, at the middle of the metal whatever is near, as at a sharp break or a seam that moves.</summary>
     public bool MustSplit { get; init; }
 
     private (double, double, bool) Key => (Door.Millimetres(Position), Door.Millimetres(MetalWidth), MustSplit);
@@ -88,8 +88,8 @@ public sealed record PanelWall
     /// <summary>Makes one with all that has no default.</summary>
     /// <param name="length">Length along u.</param>
     /// <param name="girth">Girth along v.</param>
-    /// <param name="sheetLength">Size of the sheet along its grain.</param>
-    /// <param name="sheetWidth">Size of the sheet across its grain.</param>
+    /// <param name="sheetLength">Greatest size of a finished panel along the sheet's grain.</param>
+    /// <param name="sheetWidth">Greatest size of a finished panel across the sheet's grain.</param>
     [SetsRequiredMembers]
     public PanelWall(Length length, Length girth, Length sheetLength, Length sheetWidth)
     {
@@ -153,10 +153,10 @@ public sealed record PanelWall
     /// <summary>Girth along v, upward, 10 mm to 20 m.</summary>
     public required Length Girth { get; init; }
 
-    /// <summary>Usable size of the sheet along its grain, trim and wrap taken off, 10 mm to 20 m.</summary>
+    /// <summary>Greatest size of a finished panel along the grain that a sheet gives, 10 mm to 20 m: the sheet, trim taken off, and for wrapped panels what the wrap adds at two edges put on, as the ply under it is that much smaller.</summary>
     public required Length SheetLength { get; init; }
 
-    /// <summary>Usable size of the sheet across its grain, trim and wrap taken off, 10 mm to 20 m.</summary>
+    /// <summary>Greatest size of a finished panel across the grain, reckoned as <see cref="SheetLength"/> is, 10 mm to 20 m.</summary>
     public required Length SheetWidth { get; init; }
 
     /// <summary>Which way the panels' grain is to run.</summary>
@@ -186,7 +186,7 @@ public sealed record PanelWall
     /// <summary>Greatest width or height that can be handled, 10 mm to 20 m; null for no limit. Of wrapped panels also what the roll takes: its usable width less what the cloth is larger than the panel, see <see cref="WrappedPanel.ClothWidth"/>.</summary>
     public Length? MostLength { get; init; }
 
-    /// <summary>Mass of a square metre of finished panel, 0.01 to 1000 kg; null leaves masses out.</summary>
+    /// <summary>Mass of one square metre of finished panel, 0.01 to 1000 kg: kilograms per square metre, given as the mass of that one square metre, and not the mass of any panel; null leaves masses out.</summary>
     public Mass? SquareMetreMass { get; init; }
 
     /// <summary>Greatest mass of a panel that can be handled, 0.01 to 1000 kg; needs <see cref="SquareMetreMass"/>; null for no limit.</summary>

@@ -102,35 +102,45 @@ public sealed class PanelSplitTests
         Assert.Empty(PanelSplit.Split((PanelWall)GoodValues.Of(typeof(PanelWall))).DefaultsUsed);
     }
 
-    /// <summary>Every subset of level joints, and for each course every subset of upright ones, by rules written afresh in whole millimetres; areas counted square by square; the mirrored wall.</summary>
+    /// <summary>
+    /// Joints at middles and along edges only: every subset of level ones, and for each course every subset of upright ones, by rules written afresh in
+    /// whole millimetres. The search may spare a panel elsewhere on the metal (PanelSplitMetalTests), and is as even where it does not.
+    /// Areas counted square by square; the mirrored wall.
+    /// </summary>
     [Fact]
     public void On_small_walls_no_split_is_better_areas_add_up_and_the_mirror_is_as_good()
     {
         Random random = new(20261125);
-        int split = 0, none = 0, several = 0, skipped = 0;
+        int split = 0, none = 0, several = 0, skipped = 0, spared = 0;
         for (int round = 0; round < 400; round++)
         {
             Small small = Small.Draw(random);
             PanelSplitPlan plan = PanelSplit.Split(small.Wall(mirrored: false)), mirror = PanelSplit.Split(small.Wall(mirrored: true));
             (int Panels, long Squares)? best = small.Best();
-            Assert.Equal(best is not null, plan.IsSplit);
+            Assert.True(plan.IsSplit || best is null);
             Assert.Equal(plan.IsSplit, mirror.IsSplit);
-            if (best is not { } found)
+            if (!plan.IsSplit)
             {
                 none++;
                 continue;
             }
 
-            Assert.Equal(found, (plan.Panels.Count, plan.Panels.Sum(Squares)));
-            Assert.Equal(found, (mirror.Panels.Count, mirror.Panels.Sum(Squares)));
+            Assert.Equal((plan.Panels.Count, plan.Panels.Sum(Squares)), (mirror.Panels.Count, mirror.Panels.Sum(Squares)));
             Assert.True(plan.Panels.Count >= plan.LeastByArea);
             Assert.Equal(small.Uncovered(plan), plan.NetArea.SquareMillimeters, 1e-6);
             split++;
+            if (best is not { } found || plan.Panels.Count < found.Panels)
+            {
+                spared++;
+                continue;
+            }
+
+            Assert.Equal(found, (plan.Panels.Count, plan.Panels.Sum(Squares)));
             several += plan.Panels.Count > 2 ? 1 : 0;
             skipped += plan.Joints.Count > 0 && small.Openings.Count > 0 ? 1 : 0;
         }
 
-        Assert.True(split > 80 && none > 80 && several > 30 && skipped > 30, $"{split} split, {none} not, {several} in more than two, {skipped} with joints and openings.");
+        Assert.True(split > 80 && none > 80 && several > 30 && skipped > 20 && spared > 5, $"{split} split, {none} not, {several} in more than two, {skipped} with joints and openings, {spared} better off middle and edge.");
     }
 
     [Fact]
@@ -163,8 +173,8 @@ public sealed class PanelSplitTests
                 openings.RemoveAll(static o => o.Item4 <= o.Item3);
             }
 
-            List<(int, int, bool)> ribs = [.. Enumerable.Range(0, random.Next(1, 5)).Select(_ => (random.Next(0, length + 1), random.Next(8, 40), random.Next(8) == 0))];
-            List<(int, int, bool)> rails = [.. Enumerable.Range(0, random.Next(0, 3)).Select(_ => (random.Next(0, girth + 1), random.Next(8, 40), random.Next(8) == 0))];
+            List<(int, int, bool)> ribs = [.. Enumerable.Range(0, random.Next(1, 5)).Select(_ => (random.Next(0, length + 1), 2 * random.Next(4, 20), random.Next(8) == 0))];
+            List<(int, int, bool)> rails = [.. Enumerable.Range(0, random.Next(0, 3)).Select(_ => (random.Next(0, girth + 1), 2 * random.Next(4, 20), random.Next(8) == 0))];
             return new Small(length, girth, random.Next(80, 300), random.Next(60, 200), (PanelGrainDirection)random.Next(3), ribs, rails, openings, random.Next(0, 20), random.Next(0, 30), random.Next(3) == 0 ? random.Next(5000, 30_000) : 10_000_000);
         }
 
