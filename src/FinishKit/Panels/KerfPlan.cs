@@ -197,7 +197,7 @@ public sealed class KerfPlan
             findings.Add(new Finding(
                 "panels-kerf-stays-open",
                 Severity.Note,
-                $"The number is rounded up, and for kerfs {Print.Mm(_question.DepthError)} too deep, so those of the depth asked for stay open by {Print.Mm(_numbers.GapLeft)} at their mouths: they do not stop the bend by themselves, a former gives the curve, and the glue has to fill them.",
+                $"The number is rounded up{(_question.DepthError > 0 ? $", and for kerfs {Print.Mm(_question.DepthError)} too deep" : string.Empty)}, so those of the depth asked for stay open by {Print.Mm(_numbers.GapLeft)} at their mouths: they do not stop the bend by themselves, a former gives the curve, and the glue has to fill them.",
                 [new("gap-left", Grid.Snap(_numbers.GapLeft), "mm"), new("spare-turn", Door.Degrees(SpareTurn), "deg")],
                 KerfDefaults.Geometry));
         }
