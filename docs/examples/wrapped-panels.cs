@@ -453,7 +453,7 @@ internal sealed class Answers
     [
         .. Across.Append(Along).Select(static fit => ("arcs", fit.Findings, (IReadOnlyList<DefaultUsed>)[], fit.Explain())),
         ("bend", Bends[IsAlong ? 1 : 0].Findings, Bends[IsAlong ? 1 : 0].DefaultsUsed, Bends[IsAlong ? 1 : 0].Explain()),
-        .. new[] { Double }.OfType<BowedPanelVerdict>().Select(static both => ("bend", both.Findings, (IReadOnlyList<DefaultUsed>)[], both.Explain())),
+        .. new[] { Double }.OfType<BowedPanelVerdict>().Select(static both => ("bend", both.Findings, both.DefaultsUsed, both.Explain())),
         .. Splits.Select(static split => ("panels", split.Findings, split.DefaultsUsed, split.Explain())),
         .. Screws.Select(static screw => ("screws", screw.Findings, screw.DefaultsUsed, screw.Explain())),
         .. Nesting is null ? [] : Made(),

@@ -69,6 +69,9 @@ internal static class Sources
 
     internal static readonly Source DoubleCurvature = Source.Judgement("bend-double-limit", "double curvature is taken where the product of the two rises over the shorter side is at most a quarter of the thickness squared (a plate buckles at about the thickness squared) and the stretch takes at most a tenth of the bending strength");
 
+    /// <summary>Of strips and panels alike.</summary>
+    internal static readonly Source FixingSpacing = Source.CommonPractice("default-fixing-spacing", "fixings of a strip or panel to metal are 250 mm apart at most, 150 to 300");
+
     internal static readonly Source StripWidth = Source.CommonPractice("default-strip-width", "a furring strip is 40 mm wide, 35 to 60");
     internal static readonly Source CircleFit = Source.Derived("geometry-circle-fit", "Circle nearest to measured points", "least sum of squared distances square to the circle; standard errors from the derivatives at the least, scatter with divisor n - 3");
 

@@ -23,6 +23,17 @@ public sealed class SourcesTests
         Assert.Equal(s_sources.Select(s => s.Id).Distinct().Order(StringComparer.Ordinal), s_listed.Distinct().Order(StringComparer.Ordinal));
     }
 
+    /// <summary>A publication has a row for each place in it that was read; nothing else has more than one.</summary>
+    [Fact]
+    public void Nothing_is_listed_twice()
+    {
+        string[] rows = [.. Repository.Read("docs", "sources.md").Split('\n').Where(static line => line.StartsWith("| ", StringComparison.Ordinal) && !line.StartsWith("| id ", StringComparison.Ordinal)).Select(static line => line.Trim())];
+        Assert.True(rows.Length > 100, $"{rows.Length} rows only.");
+        Assert.Empty(rows.GroupBy(static row => row).Where(static group => group.Count() > 1).Select(static group => group.Key));
+        HashSet<string> published = [.. s_sources.Where(static source => source.Kind == SourceKind.Published).Select(static source => source.Id)];
+        Assert.Empty(s_listed.GroupBy(static id => id).Where(group => group.Count() > 1 && !published.Contains(group.Key)).Select(static group => group.Key));
+    }
+
     [Fact]
     public void A_published_source_says_who_where_and_how_it_was_read() => Assert.All(s_sources.Where(s => s.Kind == SourceKind.Published), source =>
     {

@@ -205,10 +205,10 @@ public sealed class RowPull
     /// <summary>Whether the row needs no fixing to hold the curve: the sheet presses on it, or nothing does.</summary>
     public bool OnlyBears { get; }
 
-    /// <summary>Pull of one of the fixings given; null where none were given or the row only bears.</summary>
+    /// <summary>Pull of one of the fixings given, the row's shared evenly: an inner one of a row has more; null where none were given or the row only bears.</summary>
     public Force? PullPerFixing { get; }
 
-    /// <summary>Fixings it takes at the capacity given, 0 where the row only bears; null without a capacity or where no practical number holds.</summary>
+    /// <summary>Fixings it takes at the least at the capacity given, the pull shared evenly; 0 where the row only bears; null without a capacity or where no practical number holds.</summary>
     public int? FixingsNeeded { get; }
 
     internal double PositionMm { get; }

@@ -13,7 +13,7 @@ internal static class FurringDefaults
 
     internal static readonly Source JointSource = Source.CommonPractice("default-joint-strip", "where boards butt a strip is 70 mm wide, 60 to 90");
 
-    internal static readonly Source FixingSource = Source.CommonPractice("default-fixing-spacing", "fixings of a strip to metal are 250 mm apart at most, 150 to 300");
+    internal static readonly Source FixingSource = Sources.FixingSpacing;
 
     internal static readonly Source EndSource = Source.CommonPractice("default-fixing-end", "a fixing keeps 25 mm from the end of a strip, 20 to 40");
 

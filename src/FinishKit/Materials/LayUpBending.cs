@@ -21,7 +21,7 @@ public sealed class LayUpBending
         _across = question.Solve(false, default(Silent));
         if (_along.IsUsable && _across.IsUsable)
         {
-            Bending = new PlywoodBending(Thickness, Megapascals(_along.Elasticity), Megapascals(_across.Elasticity), Megapascals(_along.Strength), Megapascals(_across.Strength), LayUpSources.Layers) { StrengthBasis = layUp.StrengthBasis };
+            Bending = new PlywoodBending(Thickness, Megapascals(_along.Elasticity), Megapascals(_across.Elasticity), Megapascals(_along.Strength), Megapascals(_across.Strength), LayUpSources.Of(layUp.Source)) { StrengthBasis = layUp.StrengthBasis };
         }
 
         Findings = FindAll();
@@ -67,7 +67,7 @@ public sealed class LayUpBending
     /// <summary>Whether the plies are the same counted from either face.</summary>
     public bool IsBalanced => _question.IsBalanced;
 
-    /// <summary>Stiffness and strength as the tables of sheets have them; null where one of the directions has none.</summary>
+    /// <summary>Stiffness and strength as the tables of sheets have them, resting on what the plies rest on (<see cref="PlyLayUp.Source"/>); null where one of the directions has none.</summary>
     public PlywoodBending? Bending { get; }
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: never, for a lay-up.</summary>
@@ -75,17 +75,17 @@ public sealed class LayUpBending
     public bool HasProblem => false;
 
     /// <summary>What a person should know about the lay-up, gravest first.</summary>
-    /// <remarks>Codes: <c>materials-ply-unbalanced</c>, <c>materials-ply-face-across</c>, <c>materials-ply-one-way</c>, <c>materials-ply-cross-strength</c>, <c>materials-ply-model</c>.</remarks>
+    /// <remarks>Codes: <c>materials-ply-unbalanced</c>, <c>materials-ply-face-across</c>, <c>materials-ply-one-way</c>, <c>materials-ply-cross-strength</c>, <c>materials-ply-memory</c>, <c>materials-ply-model</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the figures rest on.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
 
-    /// <summary>A sheet with these figures, for the calculators that bend sheets: its label is its thickness.</summary>
+    /// <summary>A sheet with these figures, for the calculators that bend sheets: its label is its thickness, its basis that of its plies.</summary>
     /// <param name="name">What it is called.</param>
     /// <returns>The sheet; without bending figures where <see cref="Bending"/> is null.</returns>
     /// <exception cref="ArgumentNullException"><paramref name="name"/> is null.</exception>
-    public SheetGoods ToSheet(string name) => new(name, Thickness, Thickness, "plywood by its plies") { Plies = LayUp.Veneers.Count, Bending = Bending, Source = LayUpSources.Layers };
+    public SheetGoods ToSheet(string name) => new(name, Thickness, Thickness, "plywood by its plies") { Plies = LayUp.Veneers.Count, Bending = Bending, Source = LayUpSources.Of(LayUp.Source) };
 
     /// <summary>How stiffness and strength follow from the plies, step by step.</summary>
     /// <returns>The workings.</returns>
@@ -182,6 +182,16 @@ public sealed class LayUpBending
                 "Plies across are counted as stiff, and their strength across the grain was not given: they may crack before the strength stated here is reached.",
                 [new("cross-ratio", _question.CrossRatio, string.Empty)],
                 LayUpSources.Layers));
+        }
+
+        if (LayUp.Source is { Reading: SourceReading.Memory } remembered)
+        {
+            findings.Add(new Finding(
+                "materials-ply-memory",
+                Severity.Note,
+                $"Stiffness and strength of the plies are from memory ({remembered.Id}), and so are those of the sheet: check them before you rely on them.",
+                [],
+                remembered));
         }
 
         findings.Add(new Finding(

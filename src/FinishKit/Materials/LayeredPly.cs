@@ -24,7 +24,7 @@ public static class LayeredPly
     /// curvature k = least of f_i/(E_i y_i), y_i the farther face of the ply from that axis, and f = 6 E I k/t². E_i is the ply's own with its grain and the cross ratio times it across.</para>
     /// <para>Validity: glued plies without voids, elastic; thicknesses as they are in the finished sheet. Shear between the plies is left out: spans, or bays of a bent sheet, of
     /// 30 thicknesses and more.</para>
-    /// <para>Source: lay-up-bending (derived); default-ply-cross (default, judgement); birch-plies (derived) for the plies of birch.</para>
+    /// <para>Source: lay-up-bending (derived); default-ply-cross (default, judgement); birch-plies (from memory) for the plies of birch.</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="layUp"/>, its list or a ply is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A figure is outside its range, or there are too few or too many plies.</exception>

@@ -79,13 +79,13 @@ public sealed record PlyLayUp
     /// <summary>Strength of a ply across its grain, 0.1 to 1000 MPa; null: plies across are not looked at for strength.</summary>
     public Pressure? CrossStrength { get; init; }
 
-    /// <summary>Where stiffness and strength of the plies are from; null: the caller's own.</summary>
+    /// <summary>Where stiffness and strength of the plies are from; null: the caller's own. The sheet's figures rest on no more than this.</summary>
     public Source? Source { get; init; }
 
     private (double, double, PlywoodStrengthBasis, double?, double?) Key =>
         (Door.Megapascals(Elasticity), Door.Megapascals(BendingStrength), StrengthBasis, CrossRatio, CrossStrength is { } strength ? Door.Megapascals(strength) : null);
 
-    /// <summary>Birch plywood: plies of 17,500 and 70 MPa, 1.4 mm inside, the faces make up the thickness.</summary>
+    /// <summary>Birch plywood: plies of 17,500 and 70 MPa, 1.4 mm inside, the faces make up the thickness; fitted to a table that is from memory.</summary>
     /// <param name="thickness">Mean thickness of the sheet [length], more than 0 up to 200 mm, and more than the inner plies take: 6.4 mm for five plies sold as 6.5 mm.</param>
     /// <param name="plies">How many plies, odd, 3 to 99.</param>
     /// <returns>The lay-up.</returns>

@@ -37,10 +37,10 @@ public sealed record BowedPanel
     /// <summary>Radius of the surface the other way, in the same manner.</summary>
     public required Length Along { get; init; }
 
-    /// <summary>Size of the sheet around the first curve, 1 mm to 100 m.</summary>
+    /// <summary>Size of the sheet around the first curve, 1 mm to 100 m, and no more than once round it.</summary>
     public required Length Girth { get; init; }
 
-    /// <summary>Size of the sheet the other way, 1 mm to 100 m.</summary>
+    /// <summary>Size of the sheet the other way, 1 mm to 100 m, and no more than once round.</summary>
     public required Length Width { get; init; }
 
     private (BentSheet, double, double, double, double) Key => (Sheet, Door.Millimetres(Around), Door.Millimetres(Along), Door.Millimetres(Girth), Door.Millimetres(Width));

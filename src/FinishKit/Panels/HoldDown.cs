@@ -31,7 +31,7 @@ public static class HoldDown
     /// surface under the whole sheet: the edge pull F and its lift l²/(6 R), l = E I/(R F); an edge d beyond the outer row stands off by d l/(2 R) + d²/(2 R) more.</para>
     /// <para>Validity: small rise. Against the exact elastic curve of three rows: at bays of 0.2 R the curvature is within 0.3% and the pull within 1.6%,
     /// at 0.4 R within 1% and 6.5%, low or high by how the edges bear. Rows lie on one true circle, hold both ways, and give by the hundredths
-    /// of a millimetre that the sheet needs along its girth. Beyond 0.4 R the error is not known; a bay over R, or a girth over half a circle, is a problem. A hollow
+    /// of a millimetre that the sheet needs along its girth. Fixings are counted with a row's pull shared evenly, the least there can be. Beyond 0.4 R the error is not known; a bay over R, or a girth over half a circle, is a problem. A hollow
     /// surface behind the whole sheet is refused: what its fixings pull is not known.</para>
     /// <para>Source: bend-hold-down, bend-stiffness, bend-edge-lift, bend-elastic (derived); default-bend-factor, default-bend-factor-allowable, default-edge-lift (default, judgement).</para>
     /// </remarks>

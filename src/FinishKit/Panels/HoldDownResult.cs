@@ -75,7 +75,10 @@ public sealed class HoldDownResult
     /// <summary>Where it is, from the sheet's edge; null where no row pulls.</summary>
     public Length? GreatestPullAt => Rows[_pullRow].OnlyBears ? null : Rows[_pullRow].Position;
 
-    /// <summary>Fixings of the row that needs most, at the capacity given; 0 where no row pulls; null without a capacity or where no practical number holds.</summary>
+    /// <summary>
+    /// The fewest fixings of the row that needs most, at the capacity given, its pull shared evenly; laid out, inner ones have more and it may take more: <see cref="PanelFixings"/> places them. 0 where no row
+    /// pulls; null without a capacity or where no practical number holds.
+    /// </summary>
     public int? FixingsNeededPerRow => Rows[_pullRow].FixingsNeeded;
 
     /// <summary>Greatest curvature of the sheet over that of the arc; 0 where the surface is flat or two rows leave the sheet straight.</summary>
@@ -138,7 +141,7 @@ public sealed class HoldDownResult
     /// <summary>What a person should know about the answer, gravest first.</summary>
     /// <remarks>
     /// Codes: <c>panels-bend-too-tight</c>, <c>panels-fixings-pull-out</c>, <c>panels-not-held</c>, <c>panels-bay-too-long</c>, <c>panels-past-arc</c>, <c>panels-overhang</c>,
-    /// <c>panels-bay-not-shallow</c>, <c>panels-fixing-capacity-unknown</c>, <c>panels-springs-back</c>, <c>panels-bend-factor-low</c>, <c>panels-row-only-bears</c>,
+    /// <c>panels-bay-not-shallow</c>, <c>panels-fixing-capacity-unknown</c>, <c>panels-fixings-shared</c>, <c>panels-springs-back</c>, <c>panels-bend-factor-low</c>, <c>panels-row-only-bears</c>,
     /// <c>panels-stands-off</c>, <c>panels-edge-lifts</c>, <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>, <c>panels-look-behind</c>, <c>panels-cutting-dust</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }

@@ -19,8 +19,9 @@ public static class KerfBend
     /// <param name="panel">Sheet, curve, web and saw.</param>
     /// <returns>Number, depth and places of the kerfs, the facets, and what is left of the sheet.</returns>
     /// <remarks>
-    /// <para>Formula: depth d = t - w; a kerf closes at 2 atan(k/(2 d)); kerfs n = ceiling(angle over that); hinge arc L = angle (R - w); spacing L/n; each turns by angle/n; facet height
-    /// (R - w)(1 - cos(angle/(2 n))); shortening of the cut face angle times d; gap left at a kerf's mouth k cos(angle/(2 n)) - 2 d sin(angle/(2 n)); the web bends to k n/angle over a kerf.</para>
+    /// <para>Formula: depth d = t - w; a kerf closes at 2 atan(k/(2 d)); one that is e too deep at 2 atan(k/(2 (d + e))); kerfs n = ceiling(angle over the latter); hinge arc L = angle (R - w); spacing L/n; each turns by angle/n; facet height
+    /// (R - w)(1 - cos(angle/(2 n))); shortening of the cut face angle times d; gap left at a kerf's mouth k cos(angle/(2 n)) - 2 d sin(angle/(2 n)); the web bends to k n/angle over a kerf;
+    /// these kerfs reach the bend down to a depth of k/(2 tan(angle/(2 n))).</para>
     /// <para>Validity: kerfs on the inside of the curve, square to it, of one depth; the web turns within the kerf and the wood between stays flat. The hinges are taken on the circle: n straight
     /// pieces of that length lie on one wider by (angle/(2 n))²/6 of it, under 0.1% up to 8° a kerf.</para>
     /// <para>Source: kerf-geometry (derived); default-kerf-web (common practice); default-kerf-depth-error, default-kerf-rib (default, judgement); KERF-INSIDE (read in a copy); bend-elastic (derived).</para>
@@ -30,7 +31,7 @@ public static class KerfBend
     /// <exception cref="ArgumentException">A value is not a number or in an undefined unit, or of an undefined kind.</exception>
     /// <example><code>
     /// KerfPlan corner = KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2)));
-    /// int kerfs = corner.Kerfs;                           // 8: a kerf 15 mm deep closes at 12.2 degrees
+    /// int kerfs = corner.Kerfs;                           // 8: a kerf 15 mm deep closes at 12.2 degrees, 0.3 deeper at 11.9
     /// Length spacing = corner.Spacing;                    // 58.316 mm over 466.527 mm
     /// Length facet = corner.FacetHeight;                  // 1.43 mm: seen on the face
     /// </code></example>
@@ -64,11 +65,17 @@ public static class KerfBend
         trace.Given("t", thickness, "mm", Sources.Given);
         trace.Given("w", web, "mm", Sources.Given);
         trace.Given("k", kerf, "mm", Sources.Given, meaning: "width of a kerf");
-        double depth, closing, kerfs, turn, hingeRadius, hingeArc, spacing, rib, facetHeight, shortening, gapLeft, webRadius;
+        double depthError = question.DepthError;
+        trace.Given("e", depthError, "mm", question.ErrorIsDefault ? KerfDefaults.DepthErrorSource : Sources.Given, meaning: "how far the depth may be off");
+        double depth, closing, leastClosing, kerfs, turn, reach, hingeRadius, hingeArc, spacing, rib, facetHeight, shortening, gapLeft, webRadius;
         depth = trace.Step("d", nameof(depth), thickness - web, "mm", KerfDefaults.Geometry);
         closing = trace.Step("phi", nameof(closing), 2 * Math.Atan(kerf / (2 * depth)), "rad", KerfDefaults.Geometry);
-        kerfs = trace.Step("n", nameof(kerfs), Grid.CeilingOfRatio(angle, closing), string.Empty, KerfDefaults.Geometry);
+
+        // A kerf that is shut before the panel is bent is pried open at its web: the deepest must not be.
+        leastClosing = trace.Step("phi_e", nameof(leastClosing), 2 * Math.Atan(kerf / (2 * (depth + depthError))), "rad", KerfDefaults.Geometry);
+        kerfs = trace.Step("n", nameof(kerfs), Grid.CeilingOfRatio(angle, leastClosing), string.Empty, KerfDefaults.Geometry);
         turn = trace.Step("delta", nameof(turn), angle / kerfs, "rad", KerfDefaults.Geometry);
+        reach = trace.Step("d_n", nameof(reach), kerf / (2 * Math.Tan(turn / 2)), "mm", KerfDefaults.Geometry);
         hingeRadius = trace.Step("R_h", nameof(hingeRadius), radius - web, "mm", KerfDefaults.Geometry);
         hingeArc = trace.Step("L", nameof(hingeArc), angle * hingeRadius, "mm", KerfDefaults.Geometry);
         spacing = trace.Step("p", nameof(spacing), hingeArc / kerfs, "mm", KerfDefaults.Geometry);
@@ -79,6 +86,8 @@ public static class KerfBend
         webRadius = trace.Step("R_w", nameof(webRadius), kerf / turn, "mm", KerfDefaults.Geometry);
         return new KerfNumbers(depth, closing, (int)kerfs, turn, hingeArc, spacing, rib, facetHeight)
         {
+            LeastClosing = leastClosing,
+            Reach = reach,
             Shortening = shortening,
             GapLeft = gapLeft,
             WebRadius = webRadius,
@@ -116,7 +125,7 @@ public static class KerfBend
             limit = BendLimit.Read(panel.WebSheet with { Thickness = double.IsNaN(web) ? Door.Millimetres(1) : panel.Web, PublishedRadius = null }, s_web, problems);
         }
 
-        return new KerfQuestion(radius, bend, thickness, web, kerf, error, limit);
+        return new KerfQuestion(radius, bend, thickness, web, kerf, error, limit) { ErrorIsDefault = panel.DepthError is null };
     }
 }
 
@@ -139,6 +148,8 @@ internal readonly struct KerfQuestion(double radius, double bend, in TolerancedL
 
     internal double DepthError { get; } = depthError;
 
+    internal bool ErrorIsDefault { get; init; }
+
     internal BendLimit? WebLimit { get; } = webLimit;
 
     /// <summary>What is left under a kerf cut too deep into the thinnest sheet.</summary>
@@ -147,8 +158,11 @@ internal readonly struct KerfQuestion(double radius, double bend, in TolerancedL
     internal double GreatestWeb => Grid.Snap(Web + (GreatestThickness - Thickness) + DepthError);
 
     /// <summary>The shallowest and the deepest setting that keep the web within what is usual on every sheet; the first over the second where there is none.</summary>
-    internal (double Shallowest, double Deepest) Stop => (
+    internal (double Shallowest, double Deepest) WebStop => (
         Grid.Snap(Math.Max(Allowed.OneStep, GreatestThickness - KerfDefaults.GreatestWeb + DepthError)), Grid.Snap(LeastThickness - KerfDefaults.LeastWeb - DepthError));
+
+    /// <summary>The kerfs that a setting of the stop asks for.</summary>
+    internal double KerfsAt(double stop) => Grid.CeilingOfRatio(Bend, 2 * Math.Atan(Kerf / (2 * (stop + DepthError))));
 }
 
 /// <summary>What came out, in mm and rad.</summary>
@@ -169,6 +183,12 @@ internal readonly struct KerfNumbers(double depth, double closing, int kerfs, do
     internal double Rib { get; } = rib;
 
     internal double FacetHeight { get; } = facetHeight;
+
+    /// <summary>The turn at which the sides of a kerf meet that is too deep by the error of the depth.</summary>
+    internal double LeastClosing { get; init; }
+
+    /// <summary>The greatest depth from which so many kerfs still reach the bend.</summary>
+    internal double Reach { get; init; }
 
     internal double Shortening { get; init; }
 

@@ -58,19 +58,22 @@ public sealed class KerfPlan
     /// <summary>Wood between two kerfs.</summary>
     public Length Rib => Mm(_numbers.Rib);
 
-    /// <summary>The angle at which a kerf's sides meet.</summary>
+    /// <summary>The angle at which a kerf's sides meet, cut to <see cref="Depth"/>.</summary>
     public Angle ClosingTurn => Door.Radians(_numbers.Closing);
 
-    /// <summary>The angle that each kerf turns by: no more than <see cref="ClosingTurn"/>.</summary>
+    /// <summary>The angle at which the sides of a kerf meet that is too deep by the error of the depth: what the kerfs are counted by.</summary>
+    public Angle LeastClosingTurn => Door.Radians(_numbers.LeastClosing);
+
+    /// <summary>The angle that each kerf turns by: no more than <see cref="LeastClosingTurn"/>.</summary>
     public Angle Turn => Door.Radians(_numbers.Turn);
 
-    /// <summary>The angle that all kerfs together could turn beyond what is asked before they are shut.</summary>
-    public Angle SpareTurn => Door.Radians(System.Math.Max(0, (_numbers.Kerfs * _numbers.Closing) - _question.Bend));
+    /// <summary>The angle that all kerfs together could turn beyond what is asked before they are shut, all of them too deep by the error of the depth.</summary>
+    public Angle SpareTurn => Door.Radians(System.Math.Max(0, (_numbers.Kerfs * _numbers.LeastClosing) - _question.Bend));
 
-    /// <summary>What a kerf's mouth stays open by when the panel is bent; 0 where it closes.</summary>
+    /// <summary>What the mouth of a kerf cut to <see cref="Depth"/> stays open by when the panel is bent; 0 where it closes.</summary>
     public Length GapLeft => Mm(_numbers.GapLeft);
 
-    /// <summary>Whether the kerfs close fully: their sides meet when the panel is bent.</summary>
+    /// <summary>Whether kerfs cut to <see cref="Depth"/> close fully: their sides meet when the panel is bent.</summary>
     public bool ClosesFully => Grid.Snap(_numbers.GapLeft) == 0;
 
     /// <summary>How far the middle of a flat piece lies inside the circle through its ends: what is seen and felt on the outer face.</summary>
@@ -85,8 +88,11 @@ public sealed class KerfPlan
     /// <summary>What is left under a kerf where the sheet is thickest and the cut shallowest.</summary>
     public Length GreatestWeb => Door.Millimetres(_question.GreatestWeb);
 
-    /// <summary>Settings of the depth stop that leave 1 to 3 mm under every kerf, whatever the sheet's thickness and the error of the depth within their limits; null where none does.</summary>
-    public TolerancedLength? StopDepths => _question.Stop is var (shallowest, deepest) && shallowest <= deepest ? TolerancedLength.Between(Door.Millimetres(shallowest), Door.Millimetres(deepest)) : null;
+    /// <summary>
+    /// Settings of the depth stop that leave 1 to 3 mm under every kerf, and with which these kerfs reach the bend before they shut, whatever the sheet's thickness and the error of the depth within
+    /// their limits; null where none does.
+    /// </summary>
+    public TolerancedLength? StopDepths => Stop is var (shallowest, deepest) && shallowest <= deepest ? TolerancedLength.Between(Door.Millimetres(shallowest), Door.Millimetres(deepest)) : null;
 
     /// <summary>Radius that the web bends to where it turns within the width of a kerf.</summary>
     public Length WebRadius => Mm(_numbers.WebRadius);
@@ -100,12 +106,15 @@ public sealed class KerfPlan
     /// <summary>What a person should know about the plan, gravest first.</summary>
     /// <remarks>
     /// Codes: <c>panels-kerf-cut-through</c>, <c>panels-kerf-no-rib</c>, <c>panels-kerf-web-out</c>, <c>panels-kerf-rib-thin</c>, <c>panels-kerf-web-strains</c>, <c>panels-kerf-weak</c>, <c>panels-kerf-saw</c>,
-    /// <c>panels-kerf-stays-open</c>, <c>panels-kerf-facets</c>, <c>panels-cutting-dust</c>.
+    /// <c>panels-kerf-stays-open</c>, <c>panels-kerf-facets</c>, <c>panels-cutting-dust</c>; with a web sheet <c>panels-bend-factor-low</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the plan rests on.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
+
+    /// <summary>What the web and the number of kerfs both allow; the first over the second where there is none.</summary>
+    private (double Shallowest, double Deepest) Stop => (_question.WebStop.Shallowest, System.Math.Min(_question.WebStop.Deepest, Grid.SnapDown(_numbers.Reach - _question.DepthError)));
 
     /// <summary>How the plan comes about, step by step.</summary>
     /// <returns>The workings.</returns>
@@ -129,6 +138,7 @@ public sealed class KerfPlan
             new("hinge-arc", Grid.Snap(_numbers.HingeArc), "mm"),
             new("rib", Grid.Snap(_numbers.Rib), "mm"),
             new("closing-turn", Door.Degrees(ClosingTurn), "deg"),
+            new("least-closing-turn", Door.Degrees(LeastClosingTurn), "deg"),
             new("turn", Door.Degrees(Turn), "deg"),
             new("spare-turn", Door.Degrees(SpareTurn), "deg"),
             new("gap-left", Grid.Snap(_numbers.GapLeft), "mm"),
@@ -139,7 +149,7 @@ public sealed class KerfPlan
             new("web-radius", Grid.Snap(_numbers.WebRadius), "mm"),
         ];
         PanelFindings.AddFigure(figures, "web-minimum-radius", _numbers.WebLimit, "mm");
-        (double shallowest, double deepest) = _question.Stop;
+        (double shallowest, double deepest) = Stop;
         if (shallowest <= deepest)
         {
             figures.Add(new Figure("stop-shallowest", shallowest, "mm"));
@@ -187,7 +197,7 @@ public sealed class KerfPlan
             findings.Add(new Finding(
                 "panels-kerf-stays-open",
                 Severity.Note,
-                $"The number is rounded up, so the kerfs stay open by {Print.Mm(_numbers.GapLeft)} at their mouths: they do not stop the bend by themselves, a former gives the curve, and the glue has to fill them.",
+                $"The number is rounded up{(_question.DepthError > 0 ? $", and for kerfs {Print.Mm(_question.DepthError)} too deep" : string.Empty)}, so those of the depth asked for stay open by {Print.Mm(_numbers.GapLeft)} at their mouths: they do not stop the bend by themselves, a former gives the curve, and the glue has to fill them.",
                 [new("gap-left", Grid.Snap(_numbers.GapLeft), "mm"), new("spare-turn", Door.Degrees(SpareTurn), "deg")],
                 KerfDefaults.Geometry));
         }
@@ -198,15 +208,38 @@ public sealed class KerfPlan
             $"The outer face is a row of flats {Print.Mm(_numbers.Spacing)} wide that stand {Print.Mm(_numbers.FacetHeight)} off the curve: they show under paint and thin cloth. More and narrower kerfs make them smaller.",
             [new("facet-height", Grid.Snap(_numbers.FacetHeight), "mm"), new("spacing", Grid.Snap(_numbers.Spacing), "mm")],
             KerfDefaults.Geometry));
+        if (_question.WebLimit is { } limit)
+        {
+            PanelFindings.AddLimit(limit, findings);
+        }
+
         PanelFindings.AddWorking(findings);
         return Finding.GravestFirst(findings);
     }
 
+    private string StopWords()
+    {
+        (double shallowest, double deepest) = _question.WebStop;
+        if (shallowest > deepest)
+        {
+            return "No setting keeps it within 1 to 3 mm: sort the sheets by thickness, or set the saw from the outer face.";
+        }
+
+        double reach = Stop.Deepest;
+        if (shallowest > reach)
+        {
+            return $"A stop set between {Print.Mm(shallowest)} and {Print.Mm(deepest)} keeps it within 1 to 3 mm, but there these {Print.Number(_numbers.Kerfs)} kerfs are shut before the panel is bent: it asks for {Print.Number(_question.KerfsAt(shallowest))} kerfs or more. Plan again with a web of {Print.Mm(_question.Thickness - shallowest)} or less.";
+        }
+
+        // Down to the micrometre: a deeper setting would be one too many.
+        return reach < deepest
+            ? $"A stop set between {Print.Mm(shallowest)} and {Print.Mm(System.Math.Floor((reach * 1000) + 1e-6) / 1000)} keeps it within 1 to 3 mm and lets these kerfs reach the bend; set deeper, they are shut before it and their webs are pried open."
+            : $"A stop set between {Print.Mm(shallowest)} and {Print.Mm(deepest)} keeps it within 1 to 3 mm.";
+    }
+
     private void AddWeb(List<Finding> findings)
     {
-        string stop = StopDepths is { } depths
-            ? $"A stop set between {Print.Mm(Door.Millimetres(depths.Least))} and {Print.Mm(Door.Millimetres(depths.Greatest))} keeps it within 1 to 3 mm."
-            : "No setting keeps it within 1 to 3 mm: sort the sheets by thickness, or set the saw from the outer face.";
+        string stop = StopWords();
         Figure[] values = [new("least-web", _question.LeastWeb, "mm"), new("greatest-web", _question.GreatestWeb, "mm")];
         if (_question.LeastWeb <= 0)
         {

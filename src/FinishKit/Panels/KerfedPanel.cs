@@ -59,7 +59,7 @@ public sealed record KerfedPanel
     /// <summary>Width of a kerf: what the saw takes, 0.2 to 20 mm.</summary>
     public required Length Kerf { get; init; }
 
-    /// <summary>How far a kerf's depth may be off either way, 0 to 10 mm; null for 0.3 mm, judgement.</summary>
+    /// <summary>How far a kerf's depth may be off either way, 0 to 10 mm; null for 0.3 mm, judgement. It goes off the web, and the kerfs are counted by the deepest.</summary>
     public Length? DepthError { get; init; }
 
     /// <summary>Stiffness and strength of the web around the curve, and the factor, to hold its bend against; its thickness and a published radius are not used. Null leaves that out.</summary>

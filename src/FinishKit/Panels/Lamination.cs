@@ -22,10 +22,10 @@ public static class Lamination
     /// <returns>The form's radius, the spring-back, and whether each layer takes the form.</returns>
     /// <remarks>
     /// <para>Formula: spring-back s = sum of E_i t_i³/12 over E I of all layers glued, 1/n² for n equal ones, 1/(1 + r (n² - 1)) where a layer is r times as stiff in stretching as in bending;
-    /// R_form = R (1 - s). A layer takes the form where its own radius on it, R_form less half the whole and plus its middle, is no less than its least one, F E t/(2 f) or a published one.</para>
+    /// R_form = R (1 - s); r is 1 unless given. A layer takes the form where its own radius on it, R_form less half the whole and plus its middle, is no less than its least one, F E t/(2 f) or a published one.</para>
     /// <para>Validity: layers that were flat, bent elastically and glued without slip; radii large against the thickness; no creep, no moisture from the glue. In the glued layers the stress
     /// may be up to an eighth greater than it was on the form, which the factor on the radius takes up.</para>
-    /// <para>Source: spring-back, bend-elastic (derived); CAMBER-LOST (read in a copy) for 1/n²; default-bend-factor, default-bend-factor-allowable (default, judgement).</para>
+    /// <para>Source: spring-back, bend-elastic (derived); CAMBER-LOST (read in a copy) for 1/n²; default-bend-factor, default-bend-factor-allowable, default-stretch-ratio (default, judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="bend"/>, its list or a layer is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or there are too few or too many layers.</exception>
@@ -53,7 +53,7 @@ public static class Lamination
     /// <remarks>
     /// <para>Formula: R = R_form/(1 - s); the rest as there.</para>
     /// <para>Validity: as there.</para>
-    /// <para>Source: spring-back, bend-elastic (derived); CAMBER-LOST (read in a copy) for 1/n²; default-bend-factor, default-bend-factor-allowable (default, judgement).</para>
+    /// <para>Source: spring-back, bend-elastic (derived); CAMBER-LOST (read in a copy) for 1/n²; default-bend-factor, default-bend-factor-allowable, default-stretch-ratio (default, judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="bend"/>, its list or a layer is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range, or there are too few or too many layers.</exception>
@@ -79,9 +79,9 @@ public static class Lamination
     /// <returns>Thickness, stiffness, mass and least radius of both, and which of them follows.</returns>
     /// <remarks>
     /// <para>Formula: each layer is judged as a sheet of its own, R_min = F E t/(2 f), on a surface nearer the centre by the layers behind it; loose layers are n E t³/12 stiff, glued ones
-    /// 1 + r (n² - 1) times that.</para>
-    /// <para>Validity: as for a bent sheet: dry, three rows at least, bays up to 0.4 of the radius. Loose layers slide on each other; glued ones only after the glue has cured.</para>
-    /// <para>Source: bend-elastic, bend-hold-down, bend-worst-rows, bend-stiffness, spring-back (derived); default-bend-factor, default-bend-factor-allowable (default, judgement).</para>
+    /// 1 + r (n² - 1) times that, r 1 unless given.</para>
+    /// <para>Validity: as for a bent sheet: dry, three rows at least, bays up to 0.4 of the radius. Loose layers slide on each other; glued ones hold as one only after the glue has cured, and of plywood only as far as r is known.</para>
+    /// <para>Source: bend-elastic, bend-hold-down, bend-worst-rows, bend-stiffness, spring-back (derived); default-bend-factor, default-bend-factor-allowable, default-stretch-ratio (default, judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException"><paramref name="choice"/> or one of its sheets is null.</exception>
     /// <exception cref="ArgumentOutOfRangeException">A value is outside its range.</exception>
@@ -118,7 +118,7 @@ public static class Lamination
         where TTrace : struct, ITrace
     {
         BendLimit[] layers = question.Layers;
-        double springBack = SpringBack(layers, question.StretchRatio, trace), radius = question.Radius, whole = 0;
+        double springBack = SpringBack(question, trace), radius = question.Radius, whole = 0;
         foreach (BendLimit layer in layers)
         {
             whole += layer.Thickness;
@@ -167,17 +167,18 @@ public static class Lamination
     }
 
     /// <summary>Share of the curvature that is lost.</summary>
-    internal static double SpringBack<TTrace>(BendLimit[] layers, double stretchRatio, TTrace trace)
+    internal static double SpringBack<TTrace>(LaminationQuestion question, TTrace trace)
         where TTrace : struct, ITrace
     {
-        double count = layers.Length, springBack;
+        BendLimit[] layers = question.Layers;
+        double count = layers.Length, stretchRatio = question.StretchRatio, springBack;
         bool isEqual = true;
         foreach (BendLimit layer in layers)
         {
             isEqual &= layer.Thickness.Equals(layers[0].Thickness) && layer.Elasticity.Equals(layers[0].Elasticity);
         }
 
-        trace.Given("r", stretchRatio, string.Empty, Sources.Given, meaning: "stiffness of a layer in stretching over that in bending");
+        trace.Given("r", stretchRatio, string.Empty, question.RatioIsDefault ? LaminationDefaults.StretchRatio : Sources.Given, meaning: "stiffness of a layer in stretching over that in bending");
         if (isEqual)
         {
             trace.Given("n", count, string.Empty, Sources.Given, meaning: "equal layers");
@@ -242,7 +243,7 @@ public static class Lamination
             isPlywood |= bend.Layers[i]?.Goods is not null;
         }
 
-        return new LaminationQuestion(layers, radius, ratio, isPlywood && bend.StretchRatio is null);
+        return new LaminationQuestion(layers, radius, ratio, bend.StretchRatio is null, isPlywood);
     }
 
     private static ComparisonQuestion Read(LayersOrSheet choice, List<InputProblem>? problems)
@@ -258,12 +259,16 @@ public static class Lamination
 
         // On a hollow surface the layer nearest the room is bent most, on a bulging one the one at the back.
         double behind = wall > 0 ? wall - ((count - 1) * layer.Thickness) : wall;
-        return new ComparisonQuestion(new BendQuestion(layer, behind, curvature, source), new BendQuestion(sheet, wall, curvature, source), count, rows, ratio, density);
+        return new ComparisonQuestion(new BendQuestion(layer, behind, curvature, source), new BendQuestion(sheet, wall, curvature, source), count, rows, ratio, density)
+        {
+            RatioIsDefault = choice.StretchRatio is null,
+            RatioIsUnknown = choice.StretchRatio is null && choice.Layer?.Goods is not null,
+        };
     }
 }
 
 /// <summary>Layers over a form as plain numbers.</summary>
-internal sealed class LaminationQuestion(BendLimit[] layers, double radius, double stretchRatio, bool ratioIsUnknown)
+internal sealed class LaminationQuestion(BendLimit[] layers, double radius, double stretchRatio, bool ratioIsDefault, bool isPlywood)
 {
     internal BendLimit[] Layers { get; } = layers;
 
@@ -271,8 +276,10 @@ internal sealed class LaminationQuestion(BendLimit[] layers, double radius, doub
 
     internal double StretchRatio { get; } = stretchRatio;
 
+    internal bool RatioIsDefault { get; } = ratioIsDefault;
+
     /// <summary>Whether a layer is plywood and nothing was said about its stiffness in stretching.</summary>
-    internal bool RatioIsUnknown { get; } = ratioIsUnknown;
+    internal bool RatioIsUnknown { get; } = ratioIsDefault && isPlywood;
 }
 
 /// <summary>What came out, in mm; NaN for a radius that there is none of.</summary>
@@ -315,6 +322,11 @@ internal readonly struct ComparisonQuestion(in BendQuestion layer, in BendQuesti
 
     internal double Density { get; } = density;
 
+    internal bool RatioIsDefault { get; init; }
+
+    /// <summary>Whether the layers are plywood and nothing was said about their stiffness in stretching.</summary>
+    internal bool RatioIsUnknown { get; init; }
+
     internal double Thickness => Count * Layer.Limit.Thickness;
 
     internal ArcReach Reach => new(Rows?.LongestBay ?? double.NaN, Rows?.End ?? double.NaN, Math.Min(Layer.Solve(default(Silent)).Middle, Sheet.Solve(default(Silent)).Middle));
@@ -327,7 +339,7 @@ internal readonly struct ComparisonQuestion(in BendQuestion layer, in BendQuesti
         trace.Given("n", n, string.Empty, Sources.Given, meaning: "layers");
         trace.Given("B_l", layerStiffness, "N mm", Sources.SheetStiffness, meaning: "E t³/12 of a layer");
         trace.Given("B_s", sheetStiffness, "N mm", Sources.SheetStiffness, meaning: "E t³/12 of the sheet");
-        trace.Given("r", ratio, string.Empty, Sources.Given, meaning: "stiffness of a layer in stretching over that in bending");
+        trace.Given("r", ratio, string.Empty, RatioIsDefault ? LaminationDefaults.StretchRatio : Sources.Given, meaning: "stiffness of a layer in stretching over that in bending");
         loose = trace.Step("q_l", nameof(loose), n * layerStiffness / sheetStiffness, string.Empty, Sources.SheetStiffness);
         glued = trace.Step("q_g", nameof(glued), loose * (1 + (ratio * ((n * n) - 1))), string.Empty, LaminationDefaults.SpringBack);
         return (loose, glued);

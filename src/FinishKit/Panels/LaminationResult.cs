@@ -18,8 +18,16 @@ public sealed class LaminationResult
         _isForm = isForm;
         _numbers = Lamination.Solve(question, isForm, default(Silent));
         Findings = FindAll();
-        BendLimit governing = question.Layers[_numbers.Governs];
-        DefaultsUsed = governing.FactorIsDefault ? [governing.DefaultFactorUsed] : [];
+        List<DefaultUsed> defaults = [];
+        PanelFindings.AddFactors(question.Layers, defaults);
+
+        // One layer loses all whatever it does in stretching.
+        if (question.RatioIsDefault && question.Layers.Length > 1)
+        {
+            defaults.Add(LaminationDefaults.StretchRatioUsed);
+        }
+
+        DefaultsUsed = [.. defaults];
     }
 
     /// <summary>What was asked.</summary>
@@ -162,7 +170,7 @@ public sealed class LaminationResult
             "The layers hold their shape by the glue alone: take one that sets hard and does not creep, clamp them everywhere from the middle out, and leave them on the form until it has cured. Mind its vapour, and skin contact.",
             [],
             LaminationDefaults.Glue));
-        PanelFindings.AddLimit(governing, findings);
+        PanelFindings.AddLimits(_question.Layers, findings);
         PanelFindings.AddWorking(findings);
         return Finding.GravestFirst(findings);
     }

@@ -23,12 +23,10 @@ public sealed class LayersComparison
         SheetFollows = _sheet.Passes && reaches;
         Findings = FindAll();
         List<DefaultUsed> defaults = [];
-        foreach (BendLimit limit in new[] { question.Layer.Limit, question.Sheet.Limit })
+        PanelFindings.AddFactors([question.Layer.Limit, question.Sheet.Limit], defaults);
+        if (question.RatioIsDefault)
         {
-            if (limit.FactorIsDefault && (defaults.Count == 0 || defaults[0].Source != limit.FactorSource))
-            {
-                defaults.Add(limit.DefaultFactorUsed);
-            }
+            defaults.Add(LaminationDefaults.StretchRatioUsed);
         }
 
         if (question.Rows is null && !question.Sheet.IsFlat)
@@ -69,24 +67,24 @@ public sealed class LayersComparison
     /// <summary>Bending stiffness of loose layers, which slide on each other, over that of the sheet.</summary>
     public double LooseStiffnessRatio => _loose;
 
-    /// <summary>Bending stiffness of layers glued all over, over that of the sheet.</summary>
+    /// <summary>Bending stiffness of layers glued all over, over that of the sheet; of plywood without <see cref="LayersOrSheet.StretchRatio"/> that of solid layers, and a caution says so.</summary>
     public double GluedStiffnessRatio => _glued;
 
     /// <summary>Mass of the layers over that of the sheet, both of one density: the ratio of their thicknesses.</summary>
     public double MassRatio => _question.Thickness / _question.Sheet.Limit.Thickness;
 
     /// <summary>Mass of a square metre of all layers, glue not counted; null where no density was given.</summary>
-    public Mass? LayersMass => Kilograms(_question.Thickness);
+    public Mass? LayersSquareMetreMass => Kilograms(_question.Thickness);
 
     /// <summary>Mass of a square metre of the sheet; null where no density was given.</summary>
-    public Mass? SheetMass => Kilograms(_question.Sheet.Limit.Thickness);
+    public Mass? SheetSquareMetreMass => Kilograms(_question.Sheet.Limit.Thickness);
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: neither follows.</summary>
     public bool HasProblem => !LayersFollow && !SheetFollows;
 
     /// <summary>What a person should know, gravest first.</summary>
     /// <remarks>
-    /// Codes: <c>panels-layers-neither</c>, <c>panels-bay-too-long</c>, <c>panels-layers-fail</c>, <c>panels-bay-not-shallow</c>, <c>panels-bend-factor-low</c>, <c>panels-layers-sheet-fails</c>, <c>panels-layers-slide</c>, <c>panels-rows-unknown</c>,
+    /// Codes: <c>panels-layers-neither</c>, <c>panels-bay-too-long</c>, <c>panels-layers-fail</c>, <c>panels-bay-not-shallow</c>, <c>panels-bend-factor-low</c>, <c>panels-layers-sheet-fails</c>, <c>panels-lamination-ply</c>, <c>panels-layers-slide</c>, <c>panels-rows-unknown</c>,
     /// <c>panels-published-condition</c>, <c>panels-allowable-strength</c>, <c>panels-bend-dry</c>, <c>panels-cutting-dust</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
@@ -173,7 +171,17 @@ public sealed class LayersComparison
             $"Loose layers are {Print.Round(_loose, 3)} times as stiff as the sheet, glued all over {Print.Round(_glued, 3)} times. They are bent one after another, each fixed on the one behind it, and the glue does not count until it has cured.",
             [new("loose-stiffness-ratio", _loose, string.Empty), new("glued-stiffness-ratio", _glued, string.Empty)],
             Sources.SheetStiffness));
-        PanelFindings.AddLimit(_question.Layer.Limit, findings);
+        if (_question.RatioIsUnknown)
+        {
+            findings.Add(new Finding(
+                "panels-lamination-ply",
+                Severity.Caution,
+                $"The layers are plywood, which is not as stiff in stretching as in bending: {Print.Round(_glued, 3)} times the sheet's stiffness, glued, is that of solid layers. Give the stretch ratio; the plies of the sheet give it.",
+                [new("glued-stiffness-ratio", _glued, string.Empty)],
+                LaminationDefaults.StretchRatio));
+        }
+
+        PanelFindings.AddLimits([_question.Layer.Limit, _question.Sheet.Limit], findings);
         PanelFindings.AddWorking(findings);
         return Finding.GravestFirst(findings);
     }

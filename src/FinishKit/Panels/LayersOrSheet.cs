@@ -67,7 +67,7 @@ public sealed record LayersOrSheet
         init => _rows = value is null ? null : Lists.Keep(value, ArcRows.MostRows);
     }
 
-    /// <summary>Stiffness of a layer in stretching over that in bending, 0.05 to 20; null for 1; counts where the layers are glued.</summary>
+    /// <summary>Stiffness of a layer in stretching over that in bending, 0.05 to 20; null for 1, which is right for solid wood and veneer; counts where the layers are glued. Of plywood the two differ: <see cref="LayUpBending"/> has both.</summary>
     public double? StretchRatio { get; init; }
 
     /// <summary>Density of both, 100 to 1300 kg/m3; null leaves masses out.</summary>

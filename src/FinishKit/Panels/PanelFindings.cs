@@ -92,6 +92,36 @@ internal static class PanelFindings
             Sources.BendElastic));
     }
 
+    /// <summary>The same of several sheets: what has been said of one is not said again of the next.</summary>
+    internal static void AddLimits(IReadOnlyList<BendLimit> limits, List<Finding> findings)
+    {
+        List<Finding> all = [];
+        foreach (BendLimit limit in limits)
+        {
+            AddLimit(limit, all);
+        }
+
+        foreach (Finding finding in all)
+        {
+            if (!findings.Exists(said => said.Code == finding.Code && said.Message == finding.Message))
+            {
+                findings.Add(finding);
+            }
+        }
+    }
+
+    /// <summary>The factors that sheets have by default, each once.</summary>
+    internal static void AddFactors(IReadOnlyList<BendLimit> limits, List<DefaultUsed> defaults)
+    {
+        foreach (BendLimit limit in limits)
+        {
+            if (limit.FactorIsDefault && !defaults.Exists(used => used.Source == limit.FactorSource))
+            {
+                defaults.Add(limit.DefaultFactorUsed);
+            }
+        }
+    }
+
     internal static void AddWorking(List<Finding> findings) => findings.Add(new Finding(
         "panels-cutting-dust",
         Severity.Note,
@@ -237,7 +267,7 @@ internal static class PanelFindings
             findings.Add(new Finding(
                 "panels-fixings-pull-out",
                 Severity.Problem,
-                $"{Print.Number(held.Fixings)} fixings of {Print.Round(held.Capacity, 2)} N in a row hold {Print.Round(held.Fixings * held.Capacity, 2)} N; the row pulls {Print.Round(pull, 2)} N. It takes {Print.Number(Grid.CeilingOfRatio(pull, held.Capacity))}, or a thinner sheet.",
+                $"{Print.Number(held.Fixings)} fixings of {Print.Round(held.Capacity, 2)} N in a row hold {Print.Round(held.Fixings * held.Capacity, 2)} N; the row pulls {Print.Round(pull, 2)} N. It takes {Print.Number(Grid.CeilingOfRatio(pull, held.Capacity))} at the least, the pull shared evenly, or a thinner sheet.",
                 [new("fixings", held.Fixings, string.Empty), new("fixings-needed", Grid.CeilingOfRatio(pull, held.Capacity), string.Empty), new("capacity", held.Capacity, "N"), new("greatest-pull", pull, "N")],
                 Sources.HoldDownRows));
         }
@@ -248,6 +278,16 @@ internal static class PanelFindings
                 Severity.Problem,
                 $"No practical number of fixings of {Print.Small(held.Capacity)} N holds the {Print.Round(pull, 2)} N that a row pulls.",
                 [new("capacity", held.Capacity, "N"), new("greatest-pull", pull, "N")],
+                Sources.HoldDownRows));
+        }
+        else
+        {
+            double needed = Grid.CeilingOfRatio(pull, held.Capacity);
+            findings.Add(new Finding(
+                "panels-fixings-shared",
+                Severity.Caution,
+                $"A row that pulls {Print.Round(pull, 2)} N takes {Print.Number(needed)} fixings of {Print.Round(held.Capacity, 2)} N at the least: that shares the pull evenly. Laid out along the row, the inner ones have more of it than those at its ends, and it may take more of them: PanelFixings places them.",
+                [new("fixings-needed", needed, string.Empty), new("capacity", held.Capacity, "N"), new("greatest-pull", pull, "N")],
                 Sources.HoldDownRows));
         }
 

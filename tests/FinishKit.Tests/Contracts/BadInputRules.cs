@@ -238,7 +238,8 @@ internal static class BadInputRules
         // Bowed both ways
         Taken("new BowedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("DoubleCurvature.Judge(*", "panel", "*Name empty|*Name 100,000 brackets", "a name is for messages"),
-        Found("DoubleCurvature.Judge(*", "panel", "Around -1|Along -1", "panels-double-curvature"),
+        RefusedAt("panel.Girth", "DoubleCurvature.Judge(*", "panel", "Around -1"),
+        RefusedAt("panel.Width", "DoubleCurvature.Judge(*", "panel", "Along -1"),
         // Layers over a form
         Taken("new LaminatedBend(*|new LayersOrSheet(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("LaminatedBend.Of(*", "layer|radius", "*", "stored unchecked: the calculator checks it"),

@@ -430,7 +430,7 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
     private static IEnumerable<(IReadOnlyList<Finding> Findings, IReadOnlyList<DefaultUsed> Defaults)> All() =>
     [
         .. Van.Across.Append(Van.Along).Select(static fit => (fit.Findings, (IReadOnlyList<DefaultUsed>)[])),
-        (Van.Easy.Findings, Van.Easy.DefaultsUsed), (Van.Both.Findings, []), .. Van.Splits.Select(static split => (split.Findings, split.DefaultsUsed)), (Van.Screw.Findings, Van.Screw.DefaultsUsed), (Van.Held[1].Findings, Van.Held[1].DefaultsUsed),
+        (Van.Easy.Findings, Van.Easy.DefaultsUsed), (Van.Both.Findings, Van.Both.DefaultsUsed), .. Van.Splits.Select(static split => (split.Findings, split.DefaultsUsed)), (Van.Screw.Findings, Van.Screw.DefaultsUsed), (Van.Held[1].Findings, Van.Held[1].DefaultsUsed),
         .. Van.Fixings.Select(static plan => (plan.Findings, plan.DefaultsUsed)), .. Van.Separate.Select(static plan => (plan.Findings, plan.DefaultsUsed)), (Van.Nesting.Findings, Van.Nesting.DefaultsUsed), (Van.Cloth.Findings, []), (Van.Foam.Findings, []),
         (Van.Glue.Findings, Van.Glue.DefaultsUsed), (Van.Staples.Findings, Van.Staples.DefaultsUsed), (Van.Comparison.Findings, Van.Comparison.DefaultsUsed),
     ];

@@ -54,6 +54,46 @@ public sealed class LayeredPlyTests
         }
     }
 
+    /// <summary>Figures fitted to a table that is remembered are no better known than the table: sheet and bending figures say so, and so does whatever is bent with them.</summary>
+    [Fact]
+    public void What_is_from_memory_stays_from_memory()
+    {
+        LayUpBending ply = LayeredPly.InBending(PlyLayUp.Birch(Mm(6.4), 5));
+        SheetGoods sheet = ply.ToSheet("my ply");
+        Assert.All(new[] { ply.LayUp.Source!, ply.Bending!.Source, sheet.Source, sheet.Bending!.Source, BentSheet.Of(sheet, BendGrain.AlongTheAxis).Source! }, static source =>
+        {
+            Assert.Equal((SourceKind.Published, SourceReading.Memory), (source.Kind, source.Reading));
+            Assert.EndsWith("(from memory)", source.ToString(), StringComparison.Ordinal);
+        });
+        Assert.Equal(SheetGoods.Birch6.Bending!.Source.Reading, sheet.Bending.Source.Reading);
+        Finding memory = ply.Findings.Single(static finding => finding.Code == "materials-ply-memory");
+        Assert.Equal(Severity.Note, memory.Severity);
+        Assert.Same(ply.LayUp.Source, memory.Source);
+    }
+
+    /// <summary>A source given with the lay-up goes with the sheet, as weak as it is; what was read in the publication itself is derived once it is worked on, and names it; the caller's own is derived.</summary>
+    [Fact]
+    public void The_basis_of_the_plies_goes_with_the_sheet_and_is_never_improved_on()
+    {
+        PlyLayUp plain = new([new Veneer(Mm(2), PlyDirection.Along), new Veneer(Mm(2), PlyDirection.Across), new Veneer(Mm(2), PlyDirection.Along)], MPa(12_000), MPa(60));
+        foreach (Source weak in new[]
+        {
+            Source.Published("a", "Plies", "A mill", 2020, "page 1", SourceReading.Copy), Source.Published("b", "Plies", "A mill", 2020, "page 1", SourceReading.Memory),
+            Source.Judgement("c", "as stiff as birch"), Source.CommonPractice("d", "as stiff as birch"), Source.Supplied("my own test"),
+        })
+        {
+            LayUpBending ply = LayeredPly.InBending(plain with { Source = weak });
+            Assert.Same(weak, ply.Bending!.Source);
+            Assert.Same(weak, ply.ToSheet("x").Source);
+            Assert.Equal(weak.Reading == SourceReading.Memory, ply.Findings.Any(static finding => finding.Code == "materials-ply-memory"));
+        }
+
+        Source original = LayeredPly.InBending(plain with { Source = Source.Published("e", "Plies as tested", "A mill", 2020, "page 1", SourceReading.Original) }).ToSheet("x").Source;
+        Assert.Equal((SourceKind.Derived, "lay-up-bending"), (original.Kind, original.Id));
+        Assert.Contains("Plies as tested", original.ToString(), StringComparison.Ordinal);
+        Assert.Equal((SourceKind.Derived, "lay-up-bending"), (LayeredPly.InBending(plain).ToSheet("x").Source.Kind, LayeredPly.InBending(plain).Bending!.Source.Id));
+    }
+
     [Fact]
     public void The_table_has_ten_rows_of_birch() => Assert.Equal(10, Birch().Count);
 

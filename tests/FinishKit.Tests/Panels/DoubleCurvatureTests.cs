@@ -48,7 +48,7 @@ public sealed class DoubleCurvatureTests
             Assert.Equal(189.736659, each.LargestShorterSide.Millimeters, 2e-6);
             Assert.Equal(112_500, each.SmallestAlong.Millimeters, 1e-5);
             Assert.False(each.Passes);
-            Assert.Equal(["panels-double-curvature", "panels-double-smaller", "panels-double-figures", "panels-double-edges", "panels-double-limit", "panels-cutting-dust"], each.Findings.Select(static finding => finding.Code));
+            Assert.Equal(["panels-double-curvature", "panels-double-smaller", "panels-double-figures", "panels-double-edges", "panels-double-limit", "panels-bend-dry", "panels-cutting-dust"], each.Findings.Select(static finding => finding.Code));
             WorkingsCheck.Recompute(each.Explain());
         }
 
@@ -89,19 +89,36 @@ public sealed class DoubleCurvatureTests
         double side = verdict.LargestShorterSide.Millimeters, second = verdict.SmallestAlong.Millimeters;
         if (side is > 1.1 and < 9e4)
         {
-            Assert.True(DoubleCurvature.Judge(panel with { Girth = Mm(side), Width = Mm(1e5) }).Passes);
-            Assert.False(DoubleCurvature.Judge(panel with { Girth = Mm(1e5), Width = Mm(side * 1.0001) }).Passes);
+            Assert.True(DoubleCurvature.Judge(panel with { Girth = Mm(side), Width = Longest(panel.Along) }).Share <= 1 + 1e-9);
+            Assert.True(DoubleCurvature.Judge(panel with { Girth = Longest(panel.Around), Width = Mm(side * 1.0001) }).Share > 1);
         }
 
         if (second is > 300 and < 1e6)
         {
             double sign = Math.Sign(panel.Along.Millimeters);
-            Assert.True(DoubleCurvature.Judge(panel with { Along = Mm(sign * second) }).Passes);
-            Assert.False(DoubleCurvature.Judge(panel with { Along = Mm(sign * second * 0.9999) }).Passes);
+            BowedPanelVerdict met = DoubleCurvature.Judge(Fitting(panel with { Along = Mm(sign * second) })), missed = DoubleCurvature.Judge(Fitting(panel with { Along = Mm(sign * second * 0.9999) }));
+            if (new[] { met, missed }.All(each => Math.Min(each.Panel.Girth.Millimeters, each.Panel.Width.Millimeters) == Math.Min(panel.Girth.Millimeters, panel.Width.Millimeters)))
+            {
+                Assert.True(met.Share <= 1 + 1e-9 && met.AlongMiddleRadius.Millimeters >= met.AlongMinimumRadius.Millimeters);
+                Assert.True(missed.Share > 1 || missed.AlongMiddleRadius.Millimeters < missed.AlongMinimumRadius.Millimeters);
+                Assert.False(missed.Passes);
+            }
         }
 
-        Assert.Equal(verdict.Passes, Math.Min(panel.Girth.Millimeters, panel.Width.Millimeters) <= side * (1 + 1e-9));
+        // What passes is within share, bends and half a turn; each by the reader's own sum.
+        double t = panel.Sheet.Thickness.Millimeters, least = panel.Sheet.Elasticity.Megapascals * t / panel.Sheet.BendingStrength.Megapascals;
+        double around = Middle(panel.Around), along = Middle(panel.Along);
+        Assert.Equal(
+            Math.Min(panel.Girth.Millimeters, panel.Width.Millimeters) <= side * (1 + 1e-9) && Math.Min(around, along) >= least - 1e-6 && panel.Girth.Millimeters <= (Math.PI * around) + 1e-6 && panel.Width.Millimeters <= (Math.PI * along) + 1e-6,
+            verdict.Passes);
+        Assert.Equal((Math.Round(around, 6), Math.Round(along, 6)), (verdict.AroundMiddleRadius.Millimeters, verdict.AlongMiddleRadius.Millimeters));
         WorkingsCheck.Recompute(verdict.Explain());
+
+        double Middle(Length radius) => Math.Abs(radius.Millimeters) + ((radius.Millimeters < 0 ? 1 : -1) * t / 2);
+
+        static Length Longest(Length radius) => Mm(Math.Min(1e5, 6 * (Math.Abs(radius.Millimeters) - 20)));
+
+        static BowedPanel Fitting(BowedPanel panel) => panel with { Width = Mm(Math.Min(panel.Width.Millimeters, Longest(panel.Along).Millimeters)) };
     }
 
     /// <summary>The bend calculator's share is the same; either radius may come first; a larger panel and a tighter bow take more; twice the size takes the same.</summary>
@@ -112,7 +129,11 @@ public sealed class DoubleCurvatureTests
         BowedPanelVerdict verdict = DoubleCurvature.Judge(panel);
         BendVerdict bend = PanelBend.Judge(new BendCase(panel.Sheet, panel.Around) { BowAlong = panel.Along, Girth = panel.Girth, Width = panel.Width });
         Assert.Equal(bend.DoubleCurvatureShare, verdict.Share);
-        Assert.Equal(bend.Findings.Any(static finding => finding.Code == "panels-double-curvature"), verdict.HasProblem);
+        Assert.Equal(bend.Findings.Any(static finding => finding.Code == "panels-double-curvature"), verdict.Findings.Any(static finding => finding.Code == "panels-double-curvature"));
+        Assert.Equal(bend.MinimumRadius, verdict.AroundMinimumRadius);
+        Assert.Equal(bend.BowMinimumRadius!.Value, verdict.AlongMinimumRadius);
+        Assert.False(bend.Follows && !verdict.Passes && panel.Width.Millimeters <= Math.PI * verdict.AlongMiddleRadius.Millimeters); // what rows allow the surface allows
+        Assert.Equal(!verdict.Passes, verdict.HasProblem);
         Near(DoubleCurvature.Judge(panel with { Around = panel.Along, Along = panel.Around, Girth = panel.Width, Width = panel.Girth }).Share);
         Near(DoubleCurvature.Judge(new BowedPanel(panel.Sheet with { Thickness = Mm(2 * panel.Sheet.Thickness.Millimeters) }, Twice(panel.Around), Twice(panel.Along), Twice(panel.Girth), Twice(panel.Width))).Share);
         Assert.True(DoubleCurvature.Judge(panel with { Girth = Twice(panel.Girth), Width = Twice(panel.Width) }).Share > verdict.Share);
@@ -121,6 +142,64 @@ public sealed class DoubleCurvatureTests
         static Length Twice(Length length) => Mm(2 * length.Millimeters);
 
         void Near(double share) => Assert.Equal(verdict.Share, share, 1e-9 * verdict.Share);
+    }
+
+    /// <summary>
+    /// 6.5 mm birch along the axis takes 4763 · 6.4/29 = 1051 mm, the other way 12737 · 6.4/50.9 = 1602. R 300 is 296.8 to its middle: however narrow the panel, it breaks there. R 500 the other way (503.2 where
+    /// it bulges) breaks it too. Two bends, two problems.
+    /// </summary>
+    [Fact]
+    public void A_bend_that_the_sheet_does_not_take_by_itself_is_a_problem()
+    {
+        BowedPanel panel = new(BentSheet.Of(SheetGoods.Birch6, BendGrain.AlongTheAxis), Mm(300), Mm(500_000), Mm(400), Mm(50));
+        BowedPanelVerdict one = DoubleCurvature.Judge(panel), both = DoubleCurvature.Judge(panel with { Along = Mm(-500) });
+        Assert.True(one.Share < 0.01);
+        Assert.False(one.Passes);
+        Assert.True(one.HasProblem);
+        Finding tight = Assert.Single(one.Findings, static finding => finding.Severity == Severity.Problem);
+        Assert.Equal("panels-double-bend-too-tight", tight.Code);
+        Assert.Equal(296.8, tight.Values.Single(static value => value.Name == "middle-radius").Value, 1e-9);
+        Assert.Equal(1051, tight.Values.Single(static value => value.Name == "minimum-radius").Value, 0.5);
+        Assert.DoesNotContain("takes both bows", one.ToString(), StringComparison.Ordinal);
+        Finding[] two = [.. both.Findings.Where(static finding => finding.Code == "panels-double-bend-too-tight")];
+        Assert.Equal([296.8, 503.2], two.Select(static finding => finding.Values.Single(static value => value.Name == "middle-radius").Value).Select(static value => Math.Round(value, 6)));
+        Assert.Equal(1602, two[1].Values.Single(static value => value.Name == "minimum-radius").Value, 0.5);
+        WorkingsCheck.Recompute(both.Explain());
+
+        // The same sheet with its grain around the curve: 1602 there, 1051 along.
+        Finding[] turned = [.. DoubleCurvature.Judge(panel with { Sheet = BentSheet.Of(SheetGoods.Birch6, BendGrain.AroundTheCurve), Along = Mm(-500) }).Findings.Where(static finding => finding.Code == "panels-double-bend-too-tight")];
+        Assert.Equal([1602, 1051], turned.Select(static finding => Math.Round(finding.Values.Single(static value => value.Name == "minimum-radius").Value)));
+    }
+
+    /// <summary>s_plain takes 2 · 10000 · 6/100 = 1200: hollow R 1203 is just taken, bulging R 1197 too; a micrometre less is not. A factor of 1 makes it 600, and is named; a published radius is of one grain.</summary>
+    [Fact]
+    public void A_least_radius_exactly_met_is_met()
+    {
+        BowedPanel panel = new(s_plain, Mm(1203), Mm(-1197), Mm(50), Mm(100));
+        Assert.True(DoubleCurvature.Judge(panel).Passes);
+        Assert.False(DoubleCurvature.Judge(panel with { Around = Mm(1202.999) }).Passes);
+        Assert.False(DoubleCurvature.Judge(panel with { Along = Mm(-1196.999) }).Passes);
+        BowedPanelVerdict bold = DoubleCurvature.Judge(panel with { Sheet = s_plain with { Factor = 1 }, Around = Mm(603) });
+        Assert.True(bold.Passes);
+        Assert.Contains(bold.Findings, static finding => finding.Code == "panels-bend-factor-low");
+        BowedPanel published = panel with { Sheet = s_plain with { PublishedRadius = Mm(1300) } };
+        Assert.Single(DoubleCurvature.Judge(published).Findings, static finding => finding.Code == "panels-double-bend-too-tight");
+        Assert.True(DoubleCurvature.Judge(published with { Around = Mm(1303) }).Passes);
+    }
+
+    /// <summary>Round 1200 to the middle: half a circle is 3769.9 long, a whole one 7539.8. Over half the formulas say nothing; over a whole turn there is no such sheet.</summary>
+    [Fact]
+    public void A_sheet_more_than_half_round_is_a_problem_and_more_than_once_round_is_refused()
+    {
+        BowedPanel panel = new(s_plain, Mm(1203), Mm(500_000), Mm(3769), Mm(50));
+        Assert.True(DoubleCurvature.Judge(panel).Passes);
+        BowedPanelVerdict over = DoubleCurvature.Judge(panel with { Girth = Mm(3770) });
+        Assert.Contains(over.Findings, static finding => finding is { Code: "panels-bay-too-long", Severity: Severity.Problem });
+        Assert.False(over.Passes);
+        Assert.Equal(["panel.Girth"], DoubleCurvature.CheckJudge(panel with { Girth = Mm(7540) }).Select(static problem => problem.Parameter));
+        Assert.Equal(["panel.Width"], DoubleCurvature.CheckJudge(panel with { Around = panel.Along, Along = Mm(-1197), Girth = Mm(50), Width = Mm(7540) }).Select(static problem => problem.Parameter));
+        Assert.Empty(DoubleCurvature.CheckJudge(panel with { Girth = Mm(7539) }));
+        Assert.Equal("panel.Girth", Assert.Throws<ArgumentOutOfRangeException>(() => DoubleCurvature.Judge(new BowedPanel(BentSheet.Of(SheetGoods.Birch6, BendGrain.AlongTheAxis), Mm(300), Mm(500_000), Mm(2000), Mm(50)))).ParamName);
     }
 
     [Fact]
@@ -145,7 +224,11 @@ public sealed class DoubleCurvatureTests
     {
         Random random = new(seed);
         BentSheet sheet = new(Mm(random.Next(10, 200) / 10.0), Pressure.FromMegapascals(random.Next(1000, 15_000)), Pressure.FromMegapascals(random.Next(10, 80)));
-        return new BowedPanel(sheet, Radius(), Radius(), Mm(random.Next(50, 4000)), Mm(random.Next(50, 4000)));
+        Length around = Radius(), along = Radius();
+        return new BowedPanel(sheet, around, along, Size(around), Size(along));
+
+        // Twice as large it still goes no more than once round.
+        Length Size(Length radius) => Mm(random.Next(50, (int)Math.Min(4000, 3 * (Math.Abs(radius.Millimeters) - 20))));
 
         Length Radius() => Mm(Math.Round(Math.Pow(10, 2.5 + (2.5 * random.NextDouble())), 3) * (random.Next(2) == 0 ? 1 : -1));
     }

@@ -194,6 +194,30 @@ public sealed class HoldDownTests
         Assert.Contains(asked.Findings, static finding => finding.Code == "panels-look-behind");
     }
 
+    /// <summary>
+    /// 675 N over 1 m is 0.675 N/mm. Seven fixings, the outer two 25 mm in, stand 950/6 = 158.3 mm apart, and an inner one has 0.675 · 158.3 = 106.9 N of the row, not 675/7 = 96.4: what is shared evenly is
+    /// the least there can be, and the answer says so.
+    /// </summary>
+    [Fact]
+    public void Fixings_counted_by_an_even_share_say_so()
+    {
+        HoldDownCase panel = new(s_sheet, Mm(2003), BentSheet.EqualRows(Mm(400), 3), Mm(1000)) { FixingCapacity = Force.FromNewtons(100) };
+        HoldDownResult asked = HoldDown.OnArc(panel), given = HoldDown.OnArc(panel with { FixingsPerRow = 7 }), six = HoldDown.OnArc(panel with { FixingsPerRow = 6 });
+        foreach (HoldDownResult result in new[] { asked, given })
+        {
+            Finding shared = result.Findings.Single(static finding => finding.Code == "panels-fixings-shared");
+            Assert.Equal(Severity.Caution, shared.Severity);
+            Assert.Contains("at the least", shared.Message, StringComparison.Ordinal);
+            Assert.Contains("PanelFixings", shared.Message, StringComparison.Ordinal);
+            Assert.Equal(7, shared.Values.Single(static value => value.Name == "fixings-needed").Value);
+        }
+
+        Assert.Contains("7 at the least", six.Findings.Single(static finding => finding.Code == "panels-fixings-pull-out").Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(six.Findings, static finding => finding.Code == "panels-fixings-shared");
+        Assert.DoesNotContain(HoldDown.OnArc(panel with { FixingCapacity = null }).Findings, static finding => finding.Code == "panels-fixings-shared");
+        Assert.DoesNotContain(HoldDown.OnArc(panel with { WallRadius = null }).Findings, static finding => finding.Code == "panels-fixings-shared");
+    }
+
     /// <summary>Three rows a = 200: the slope at the edge leaves the arc by a/(4 R) outward; 100 mm on: 100 · 200/8000 + 100²/4000 = 5 mm.</summary>
     [Fact]
     public void An_edge_beyond_the_last_row_leaves_the_arc()

@@ -19,7 +19,7 @@ public sealed class KerfBendTests
     {
         #region example: KerfBend.Plan
         KerfPlan corner = KerfBend.Plan(new KerfedPanel(Mm(300), Angle.FromDegrees(90), Mm(18), Mm(3), Mm(3.2)));
-        int kerfs = corner.Kerfs;                           // 8: a kerf 15 mm deep closes at 12.2 degrees
+        int kerfs = corner.Kerfs;                           // 8: a kerf 15 mm deep closes at 12.2 degrees, 0.3 deeper at 11.9
         Length spacing = corner.Spacing;                    // 58.316 mm over 466.527 mm
         Length facet = corner.FacetHeight;                  // 1.43 mm: seen on the face
         #endregion
@@ -28,6 +28,7 @@ public sealed class KerfBendTests
         Assert.Equal(1.43, facet.Millimeters, 0.005); // 297 (1 - cos 5.625°), cos 5.625° = 0.99518473
         Assert.Equal(297 * (1 - 0.99518473), facet.Millimeters, 1e-5);
         Assert.Equal(12.2, corner.ClosingTurn.Degrees, 0.05);
+        Assert.Equal(11.94, corner.LeastClosingTurn.Degrees, 0.005); // 2 atan(3.2/30.6)
         Assert.Equal((3.2 * 0.99518473) - (30 * 0.09801714), corner.GapLeft.Millimeters, 1e-6);
         Assert.Equal(3.2 / 0.19634954, corner.WebRadius.Millimeters, 1e-5);
     }
@@ -52,21 +53,99 @@ public sealed class KerfBendTests
         Assert.False(plan.ClosesFully);
     }
 
-    /// <summary>Depth 5: 2 atan(k/10) = 30° for k = 10 tan 15° = 2.679491924; three of them make 90° and close.</summary>
+    /// <summary>Depth 5: 2 atan(k/10) = 30° for k = 10 tan 15° = 2.679491924; three of them make 90° and close, where the depth is met.</summary>
     [Fact]
     public void Kerfs_that_come_out_even_close_fully()
     {
-        KerfPlan plan = KerfBend.Plan(new KerfedPanel(Mm(100), Angle.FromDegrees(90), Mm(7), Mm(2), Mm(2.679492)));
+        KerfedPanel even = new(Mm(100), Angle.FromDegrees(90), Mm(7), Mm(2), Mm(2.679492)) { DepthError = Mm(0) };
+        KerfPlan plan = KerfBend.Plan(even);
         Assert.Equal(3, plan.Kerfs);
         Assert.Equal(0, plan.GapLeft.Millimeters, 2e-6);
-        KerfPlan one = KerfBend.Plan(new KerfedPanel(Mm(100), Angle.FromDegrees(89.9999), Mm(7), Mm(2), Mm(2.679492)));
+        KerfPlan one = KerfBend.Plan(even with { Bend = Angle.FromDegrees(89.9999) });
         Assert.Equal(3, one.Kerfs);
-        Assert.Equal(4, KerfBend.Plan(new KerfedPanel(Mm(100), Angle.FromDegrees(90.001), Mm(7), Mm(2), Mm(2.679492))).Kerfs);
+        Assert.Equal(4, KerfBend.Plan(even with { Bend = Angle.FromDegrees(90.001) }).Kerfs);
         Assert.True(plan.ClosesFully); // within the grid: the kerf is 0.08 nm over
         Assert.DoesNotContain(plan.Findings, static finding => finding.Code == "panels-kerf-stays-open");
     }
 
-    /// <summary>18 ± 0.4, web 2, depth off by 0.3: 1.3 to 2.7. Stop from 18.4 - 3 + 0.3 = 15.7 to 17.6 - 1 - 0.3 = 16.3.</summary>
+    /// <summary>
+    /// The same kerfs 0.3 too deep close at 2 atan(2.679492/10.6) = 28.372°, three of them at 85.1°: short of 90 they are shut, and what bends them on pries their webs open. It takes four, whose
+    /// deepest could turn 4 · 28.372 - 90 = 23.49° more.
+    /// </summary>
+    [Fact]
+    public void Kerfs_are_counted_where_they_are_cut_too_deep()
+    {
+        KerfPlan plan = KerfBend.Plan(new KerfedPanel(Mm(100), Angle.FromDegrees(90), Mm(7), Mm(2), Mm(2.679492)));
+        Assert.Equal(4, plan.Kerfs);
+        Assert.Equal(23.49, plan.SpareTurn.Degrees, 0.005);
+        Assert.Equal(30, plan.ClosingTurn.Degrees, 1e-5);
+    }
+
+    /// <summary>
+    /// 18 by 90° round 300, web 3, kerf 3.2: 8 kerfs of 11.25°. A kerf that still turns by that is 3.2/(2 tan 5.625°) = 16.245 deep at most, so a stop that may cut 0.3 deeper stands at 15.945 at most;
+    /// at 16.7, where the web would still be 1 mm, they shut at 8 · 10.75 = 86°. From 18 - 3 + 0.3 = 15.3 on the web is 3 mm at most.
+    /// </summary>
+    [Fact]
+    public void The_stop_ends_where_the_kerfs_would_shut_before_the_bend()
+    {
+        KerfPlan plan = KerfBend.Plan(s_corner);
+        Assert.Equal(8, plan.Kerfs);
+        Assert.Equal((15.3, 15.945072), (plan.StopDepths!.Value.Least.Millimeters, plan.StopDepths.Value.Greatest.Millimeters));
+        Assert.True(Reach(plan.StopDepths.Value.Greatest.Millimeters + 0.3) >= 90);
+        Assert.True(Reach(plan.StopDepths.Value.Greatest.Millimeters + 0.301) < 90);
+        Finding web = plan.Findings.Single(static finding => finding.Code == "panels-kerf-web-out");
+        Assert.Contains("15.3 mm and 15.945 mm", web.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("16.7 mm", web.Message, StringComparison.Ordinal);
+
+        static double Reach(double depth) => 8 * 2 * Math.Atan(3.2 / (2 * depth)) * 180 / Math.PI;
+    }
+
+    /// <summary>
+    /// A web of 5 mm: 13 deep, 13.3 at most, 7 kerfs. They reach 90° to 3.2/(2 tan 6.429°) - 0.3 = 13.9; for a web of 3 the stop stands at 15.3 or more, and there 90/11.71 ask for 8.
+    /// </summary>
+    [Fact]
+    public void A_stop_that_asks_for_more_kerfs_is_no_stop_for_these()
+    {
+        KerfPlan plan = KerfBend.Plan(s_corner with { Web = Mm(5) });
+        Assert.Equal(7, plan.Kerfs);
+        Assert.Null(plan.StopDepths);
+        Assert.Contains("8 kerfs", plan.Findings.Single(static finding => finding.Code == "panels-kerf-web-out").Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(plan.Figures(), static figure => figure.Name == "stop-deepest");
+    }
+
+    /// <summary>Whatever the depth within its error, the kerfs reach the bend before they shut; one kerf fewer would not at the deepest.</summary>
+    [Property]
+    public void At_any_depth_within_the_error_the_kerfs_reach_the_bend(PositiveInt seed)
+    {
+        KerfedPanel panel = Random(seed.Get);
+        double error = seed.Get % 7 / 10.0, deepest = panel.Thickness.Nominal.Millimeters - panel.Web.Millimeters + error;
+        KerfPlan plan = KerfBend.Plan(panel with { DepthError = Mm(error) });
+        Assert.True(plan.Kerfs * Closing(deepest) >= panel.Bend.Radians * (1 - 1e-8));
+        Assert.True((plan.Kerfs - 1) * Closing(deepest) < panel.Bend.Radians);
+        Assert.Equal((plan.Kerfs * Closing(deepest)) - panel.Bend.Radians, plan.SpareTurn.Radians, 1e-8 * panel.Bend.Radians);
+        if (plan.StopDepths is { } stop)
+        {
+            Assert.True(plan.Kerfs * Closing(stop.Greatest.Millimeters + error) >= panel.Bend.Radians * (1 - 1e-8));
+            Assert.True(panel.Thickness.Nominal.Millimeters - stop.Greatest.Millimeters - error >= 1 - 1e-6);
+        }
+
+        double Closing(double depth) => 2 * Math.Atan(panel.Kerf.Millimeters / (2 * depth));
+    }
+
+    /// <summary>At a factor of 1 one web in twenty breaks; an allowable strength is named as for any bent sheet.</summary>
+    [Fact]
+    public void The_webs_factor_and_strength_are_named_as_those_of_any_bent_sheet()
+    {
+        BentSheet ply = new(Mm(1), Pressure.FromMegapascals(17_500), Pressure.FromMegapascals(70));
+        Assert.Contains(KerfBend.Plan(s_corner with { WebSheet = ply with { Factor = 1 } }).Findings, static finding => finding is { Code: "panels-bend-factor-low", Severity: Severity.Caution });
+        Assert.Contains(KerfBend.Plan(s_corner with { WebSheet = ply with { StrengthBasis = PlywoodStrengthBasis.AllowableDesign } }).Findings, static finding => finding.Code == "panels-allowable-strength");
+        Assert.DoesNotContain(KerfBend.Plan(s_corner with { WebSheet = ply }).Findings, static finding => finding.Code is "panels-bend-factor-low" or "panels-allowable-strength");
+    }
+
+    /// <summary>
+    /// 18 ± 0.4, web 2, depth off by 0.3: 1.3 to 2.7. Stop from 18.4 - 3 + 0.3 = 15.7 to 17.6 - 1 - 0.3 = 16.3: nine kerfs of 10° reach to 3.2/(2 tan 5°) - 0.3 = 17.99. With no error of the depth there are
+    /// eight, and they reach to 3.2/(2 tan 5.625°) = 16.245, short of 17.6 - 1.
+    /// </summary>
     [Fact]
     public void The_web_between_its_limits_and_the_settings_of_the_stop()
     {
@@ -85,7 +164,9 @@ public sealed class KerfBendTests
         Assert.True(through.HasProblem);
         Assert.Contains("15.7 mm and 16.3 mm", through.Findings[0].Message, StringComparison.Ordinal);
         Assert.Null(KerfBend.Plan(sheet with { DepthError = Mm(1) }).StopDepths);
-        Assert.Equal((15.4, 16.6), (KerfBend.Plan(sheet with { DepthError = Mm(0) }).StopDepths!.Value.Least.Millimeters, KerfBend.Plan(sheet with { DepthError = Mm(0) }).StopDepths!.Value.Greatest.Millimeters));
+        KerfPlan exact = KerfBend.Plan(sheet with { DepthError = Mm(0) });
+        Assert.Equal((9, 8), (plan.Kerfs, exact.Kerfs));
+        Assert.Equal((15.4, 16.245072), (exact.StopDepths!.Value.Least.Millimeters, exact.StopDepths.Value.Greatest.Millimeters));
     }
 
     /// <summary>A web of 3 mm, E 17,500 and f 70, takes 2 · 17500 · 3/140 = 750; the kerf bends it to 16.3. With the sheet's own thickness of 1 it would be 250.</summary>
@@ -154,15 +235,17 @@ public sealed class KerfBendTests
         }
 
         Assert.Equal(panel.Bend.Radians, heading, 1e-9);
-        Assert.True(plan.ClosingTurn.Radians * plan.Kerfs >= panel.Bend.Radians * (1 - 1e-8));
-        Assert.True(plan.ClosingTurn.Radians * (plan.Kerfs - 1) < panel.Bend.Radians);
         if (plan.Kerfs > 1)
         {
             // The circle through two neighbouring hinges, turned by one kerf.
             double circle = Math.Sqrt(Math.Pow(second.X - first.X, 2) + Math.Pow(second.Y - first.Y, 2)) / (2 * Math.Sin(turn / 2)), wanted = panel.OuterRadius.Millimeters - panel.Web.Millimeters;
             Assert.InRange(circle, wanted * (1 - 1e-6), wanted * (1 + (turn * turn / 20)));
             Assert.InRange(plan.FacetHeight.Millimeters, circle * (1 - Math.Cos(turn / 2)) * (1 - (turn * turn / 20)) - 1e-6, (circle * (1 - Math.Cos(turn / 2))) + 1e-6);
-            Assert.True(double.IsFinite(last.X + p));
+
+            // All hinges lie on it: the first and the last stand on the chord of all turns between them.
+            double chord = Math.Sqrt(Math.Pow(last.X - first.X, 2) + Math.Pow(last.Y - first.Y, 2));
+            Assert.Equal(2 * circle * Math.Abs(Math.Sin((plan.Kerfs - 1) * turn / 2)), chord, (1e-6 * circle) + 1e-5);
+            Assert.Equal(2 * circle * Math.Sin(turn / 2), p, 2e-6);
         }
 
         WorkingsCheck.Recompute(plan.Explain());
@@ -172,7 +255,7 @@ public sealed class KerfBendTests
     public void Twice_the_size_is_the_same_plan_twice_as_large(PositiveInt seed)
     {
         KerfedPanel panel = Random(seed.Get);
-        KerfPlan one = KerfBend.Plan(panel), two = KerfBend.Plan(panel with { OuterRadius = Twice(panel.OuterRadius), Thickness = Twice(panel.Thickness.Nominal), Web = Twice(panel.Web), Kerf = Twice(panel.Kerf) });
+        KerfPlan one = KerfBend.Plan(panel), two = KerfBend.Plan(panel with { OuterRadius = Twice(panel.OuterRadius), Thickness = Twice(panel.Thickness.Nominal), Web = Twice(panel.Web), Kerf = Twice(panel.Kerf), DepthError = Mm(0.6) });
         Assert.Equal(one.Kerfs, two.Kerfs);
         Assert.Equal(2 * one.Spacing.Millimeters, two.Spacing.Millimeters, 3e-6);
         Assert.Equal(2 * one.FacetHeight.Millimeters, two.FacetHeight.Millimeters, 3e-6);

@@ -60,7 +60,7 @@ public sealed class LaminationTests
         Assert.Equal(2 * 12737 * 262.144 / (10719 * 1728), two.LooseStiffnessRatio, 1e-12);
         Assert.Equal(4 * two.LooseStiffnessRatio, two.GluedStiffnessRatio, 1e-12);
         Assert.Equal(12.8 / 12, two.MassRatio, 1e-12);
-        Assert.Null(two.LayersMass);
+        Assert.Null(two.LayersSquareMetreMass);
     }
 
     /// <summary>A builders' rule, read in a copy: of 3 in of camber in 4 layers 3/16 in is lost, in 8 layers 3/64 in. Camber over one chord goes with the curvature.</summary>
@@ -125,7 +125,7 @@ public sealed class LaminationTests
         Assert.Equal("panels-lamination-too-tight", tight.Findings[0].Code);
         Assert.True(Lamination.OnForm(LaminatedBend.Of(s_veneer with { Factor = 1 }, 4, Mm(304.5))).Passes);
         Assert.False(Lamination.OnForm(LaminatedBend.Of(s_veneer with { PublishedRadius = Mm(700) }, 4, Mm(604.5))).Passes);
-        Assert.Equal(["bend-factor"], tight.DefaultsUsed.Select(static used => used.Figure.Name));
+        Assert.Equal(["bend-factor", "stretch-ratio"], tight.DefaultsUsed.Select(static used => used.Figure.Name));
         Assert.Contains(tight.Findings, static finding => finding.Code == "panels-lamination-formula" && finding.Message.Contains("unreliable", StringComparison.Ordinal) && finding.Source!.Reading == SourceReading.Copy);
     }
 
@@ -136,6 +136,70 @@ public sealed class LaminationTests
         Assert.Contains(Lamination.ToRadius(ply).Findings, static finding => finding.Code == "panels-lamination-ply");
         Assert.DoesNotContain(Lamination.ToRadius(ply with { StretchRatio = 1.6 }).Findings, static finding => finding.Code == "panels-lamination-ply");
         Assert.DoesNotContain(Lamination.ToRadius(LaminatedBend.Of(s_veneer, 3, Mm(3000))).Findings, static finding => finding.Code == "panels-lamination-ply");
+    }
+
+    /// <summary>
+    /// Two layers of 6.5 mm birch with the grain around against 12 mm: 2 · 12737 · 6.4³/(10719 · 12³) = 0.36053 loose; glued 4 times that, 1.4421, as solid layers, but with the plies' own
+    /// r = 9843.75/12737 = 0.77285 only 1 + 3 r = 3.3185 times it, 1.1964.
+    /// </summary>
+    [Fact]
+    public void Glued_plywood_without_a_stretch_ratio_is_named_in_the_comparison()
+    {
+        LayersOrSheet choice = new(BentSheet.Of(SheetGoods.Birch6, BendGrain.AroundTheCurve), 2, BentSheet.Of(SheetGoods.Birch12, BendGrain.AroundTheCurve), Mm(3818));
+        LayersComparison unknown = Lamination.Compare(choice), known = Lamination.Compare(choice with { StretchRatio = 9843.75 / 12_737 });
+        Assert.Equal((0.36053, 1.4421, 1.1964), (Math.Round(unknown.LooseStiffnessRatio, 5), Math.Round(unknown.GluedStiffnessRatio, 4), Math.Round(known.GluedStiffnessRatio, 4)));
+        Finding named = unknown.Findings.Single(static finding => finding.Code == "panels-lamination-ply");
+        Assert.Equal(Severity.Caution, named.Severity);
+        Assert.Contains("1.442", named.Message, StringComparison.Ordinal);
+        Assert.Contains(unknown.DefaultsUsed, static used => used is { Figure: { Name: "stretch-ratio", Value: 1 }, Source.Id: "default-stretch-ratio" });
+        Assert.DoesNotContain(known.Findings, static finding => finding.Code == "panels-lamination-ply");
+        Assert.DoesNotContain(known.DefaultsUsed, static used => used.Figure.Name == "stretch-ratio");
+
+        // Solid layers have that ratio: it is a default, and no caution.
+        LayersComparison solid = Lamination.Compare(new LayersOrSheet(s_veneer, 2, s_veneer with { Thickness = Mm(6) }, Mm(3818)));
+        Assert.DoesNotContain(solid.Findings, static finding => finding.Code == "panels-lamination-ply");
+        Assert.Contains(solid.DefaultsUsed, static used => used.Figure.Name == "stretch-ratio");
+        Assert.Equal(1, solid.GluedStiffnessRatio, 1e-12); // two glued of 3 mm are one of 6
+    }
+
+    /// <summary>What belongs to a least radius is said of layer and sheet, and once where it is the same.</summary>
+    [Fact]
+    public void Factor_strength_and_published_radius_of_the_sheet_are_named_too()
+    {
+        LayersOrSheet choice = new(s_veneer, 2, s_veneer with { Thickness = Mm(6) }, Mm(3818));
+        Assert.Equal(["panels-bend-factor-low"], Codes(choice with { Sheet = choice.Sheet with { Factor = 1 } }));
+        Assert.Equal(["panels-bend-factor-low"], Codes(choice with { Layer = choice.Layer with { Factor = 1 }, Sheet = choice.Sheet with { Factor = 1 } }));
+        Assert.Equal(["panels-bend-factor-low", "panels-bend-factor-low"], Codes(choice with { Layer = choice.Layer with { Factor = 1.25 }, Sheet = choice.Sheet with { Factor = 1 } }));
+        Assert.Equal(["panels-allowable-strength"], Codes(choice with { Sheet = choice.Sheet with { StrengthBasis = PlywoodStrengthBasis.AllowableDesign } }));
+        Assert.Equal(["panels-published-condition"], Codes(choice with { Sheet = choice.Sheet with { PublishedRadius = Mm(700) } }));
+        Assert.Empty(Codes(choice));
+        Assert.Single(Lamination.Compare(choice).Findings, static finding => finding.Code == "panels-bend-dry");
+
+        static string[] Codes(LayersOrSheet asked) => [.. Lamination.Compare(asked).Findings.Select(static finding => finding.Code).Where(static code => code is "panels-bend-factor-low" or "panels-allowable-strength" or "panels-published-condition")];
+    }
+
+    /// <summary>Of the layers over a form the thick one governs (2 · 12000 · 4/120 = 800); the thin one's factor of 1 is named all the same, and every default that a layer rests on.</summary>
+    [Fact]
+    public void What_layers_that_do_not_govern_rest_on_is_named()
+    {
+        BentSheet thick = s_veneer with { Thickness = Mm(4) }, thin = s_veneer with { Thickness = Mm(2) };
+        LaminationResult low = Lamination.ToRadius(new LaminatedBend([thick, thin with { Factor = 1 }], Mm(2000)));
+        Assert.Equal(0, low.GoverningLayer);
+        Assert.Single(low.Findings, static finding => finding.Code == "panels-bend-factor-low");
+        Assert.Equal(["default-bend-factor", "default-stretch-ratio"], low.DefaultsUsed.Select(static used => used.Source.Id));
+        LaminationResult both = Lamination.ToRadius(new LaminatedBend([thick, thin with { StrengthBasis = PlywoodStrengthBasis.AllowableDesign }, thin], Mm(2000)) { StretchRatio = 1 });
+        Assert.Equal(["default-bend-factor", "default-bend-factor-allowable"], both.DefaultsUsed.Select(static used => used.Source.Id));
+        Assert.Single(both.Findings, static finding => finding.Code == "panels-allowable-strength");
+        Assert.Single(both.Findings, static finding => finding.Code == "panels-bend-dry");
+    }
+
+    /// <summary>What is a mass per area says so in its name: nobody is to add it up as a panel's.</summary>
+    [Fact]
+    public void A_mass_of_a_square_metre_says_so_in_its_name()
+    {
+        string[] masses = [.. typeof(LayersComparison).GetProperties().Where(static property => property.PropertyType == typeof(Mass?)).Select(static property => property.Name)];
+        Assert.Equal(2, masses.Length);
+        Assert.All(masses, static name => Assert.Contains("SquareMetre", name, StringComparison.Ordinal));
     }
 
     /// <summary>The demo van's ceiling, R 3818 under three rows: 15 and 12 mm fail at 2540, two of 6.5 follow. Masses at 680 kg/m3: 8.704 and 10.064 kg.</summary>
@@ -150,8 +214,8 @@ public sealed class LaminationTests
         Assert.Equal((true, follows), (result.LayersFollow, result.SheetFollows));
         Assert.Equal(allowed, result.SheetMinimumRadius.Millimeters, 0.5);
         Assert.Equal(2540, result.SheetPeakRadius!.Value.Millimeters, 2.5);
-        Assert.Equal(mass, result.SheetMass!.Value.Kilograms, 1e-9);
-        Assert.Equal(8.704, result.LayersMass!.Value.Kilograms, 1e-9);
+        Assert.Equal(mass, result.SheetSquareMetreMass!.Value.Kilograms, 1e-9);
+        Assert.Equal(8.704, result.LayersSquareMetreMass!.Value.Kilograms, 1e-9);
         Assert.Equal(follows ? 0 : 1, result.Findings.Count(static finding => finding.Code == "panels-layers-sheet-fails"));
 
         // Each is what the bend calculator says of it alone.
