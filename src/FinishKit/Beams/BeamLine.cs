@@ -4,7 +4,7 @@ namespace FinishKit;
 
 /// <summary>
 /// A beam of one stiffness that passes over pinned supports which hold both ways and may be displaced; its ends do not overhang.
-/// Solved by the three-moment equations.
+/// Solved by the three-moment equations. An overhang may be put in as the moment that it brings over its support.
 /// </summary>
 /// <remarks>
 /// Signs: loads, deflections and displacements of supports are positive one way (for a wall: outward, from the room to the shell);
@@ -25,14 +25,15 @@ internal sealed class BeamLine
     /// <param name="displacements">Displacement of each support, one more than the spans; null for none.</param>
     /// <param name="uniform">Load per length of each span; null for none.</param>
     /// <param name="points">Point loads; null for none.</param>
-    internal BeamLine(double[] spans, double stiffness, double[]? displacements = null, double[]? uniform = null, PointOnSpan[]? points = null)
+    /// <param name="ends">Moment over the first and the last support, sagging positive; what pushes on an overhang adds to their reactions besides.</param>
+    internal BeamLine(double[] spans, double stiffness, double[]? displacements = null, double[]? uniform = null, PointOnSpan[]? points = null, (double First, double Last) ends = default)
     {
         _spans = spans;
         _displacements = displacements ?? new double[spans.Length + 1];
         _uniform = uniform ?? new double[spans.Length];
         _points = points ?? [];
         Stiffness = stiffness;
-        Moments = SupportMoments();
+        Moments = SupportMoments(ends.First, ends.Last);
         Reactions = SupportReactions();
     }
 
@@ -40,7 +41,7 @@ internal sealed class BeamLine
 
     internal int SpanCount => _spans.Length;
 
-    /// <summary>Moment over each support; 0 over the two ends.</summary>
+    /// <summary>Moment over each support; over the two ends as given, else 0.</summary>
     internal double[] Moments { get; }
 
     /// <summary>Reaction of each support, positive where it pushes back, negative where it holds.</summary>
@@ -91,10 +92,12 @@ internal sealed class BeamLine
     }
 
     /// <summary>The tridiagonal system of the inner supports, by elimination: diagonally dominant, so no pivot is needed.</summary>
-    private double[] SupportMoments()
+    private double[] SupportMoments(double first, double last)
     {
         int inner = _spans.Length - 1;
         double[] moments = new double[_spans.Length + 1];
+        moments[0] = first;
+        moments[_spans.Length] = last;
         double[] above = new double[Math.Max(1, inner)];
         double[] right = new double[Math.Max(1, inner)];
         for (int i = 0; i < inner; i++)
@@ -120,6 +123,10 @@ internal sealed class BeamLine
             {
                 diagonal -= before * above[i - 1];
                 value -= before * right[i - 1];
+            }
+            else
+            {
+                value -= before * first;
             }
 
             above[i] = after / diagonal;

@@ -17,6 +17,12 @@ internal static class MetalDefaults
 
     internal static readonly Source PointSource = Source.Judgement("default-screw-point", "the point of a screw has no full thread over a length of one diameter");
 
+    internal static readonly Source TappingLength = Source.Published(
+        "TAPPING-SCREW-LENGTH", "Cross-recessed pan head tapping screws, ISO 7049", "International Organization for Standardization", 2011, "least and greatest length", SourceReading.Memory,
+        "0.8 mm either way up to 19 mm, 1.3 up to 38, 1.5 above; the text was not at hand");
+
+    internal static readonly Source ThreadAllAlong = Source.CommonPractice("metal-thread-all-along", "a tapping screw is threaded all along; about a third of a wood screw, under its head, is smooth");
+
     internal static readonly Source ScrewSum = Source.Derived("metal-screw-stack", "Screw through a stack into metal", "the tip lies the set depth plus the length below the surface; what it passes the metal's back by, less the point, is full thread");
 
     internal static readonly Source ThinSheet = Source.CommonPractice("metal-thin-for-thread", "sheet thinner than one pitch holds less than a whole turn of thread: screws strip there, so tighten by hand or use a rivet nut");
@@ -46,6 +52,9 @@ internal static class MetalDefaults
     internal static readonly Source HexNut = Source.Published("RIVET-NUT-HEX", "Hex rivet nut hole size chart", "rivetfix.com", null, "row M3", SourceReading.Copy, "one row, whose digits run together on the page: hole 5.6 mm across flats, grip 0.5 to 1.5 mm");
 
     internal static readonly Source RoundNuts = Source.Published("RIVET-NUT-ROUND", "Catalogue values of round rivet nuts", "several makers", null, "holes and grips of M4 to M8", SourceReading.Memory, "typical values; makers differ");
+
+    /// <summary>What a tapping screw may be longer or shorter by than its label.</summary>
+    internal static double TappingTolerance(double length) => length <= 19 ? 0.8 : length <= 38 ? 1.3 : 1.5;
 
     /// <summary>Diameter, threads per inch and drill of tapping screws of types AB and B, in inches: number 4 to 1/4.</summary>
     private static readonly (double Diameter, double Threads, double Drill)[] s_drills =

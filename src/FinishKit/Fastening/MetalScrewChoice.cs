@@ -16,13 +16,13 @@ public sealed class MetalScrewChoice
         _numbers = numbers;
         Tried = [.. tried];
         Chosen = tried.Find(static screw => screw.MayBeDriven);
-        if (!double.IsNaN(numbers.Strength) && numbers.Metal.Least > 0)
+        if (!double.IsNaN(numbers.Strength))
         {
             MetalHold = new SheetHold(isPullOver: false, numbers.Metal.Least, numbers.Diameter, numbers.Strength);
         }
 
         Findings = MetalScrewFindings.Of(this, numbers);
-        DefaultsUsed = MetalScrewFindings.Defaults(job, numbers);
+        DefaultsUsed = MetalScrewFindings.Defaults(job, numbers, Shown.Span);
     }
 
     /// <summary>What was asked.</summary>
@@ -60,7 +60,7 @@ public sealed class MetalScrewChoice
 
     /// <summary>What a person should know, gravest first.</summary>
     /// <remarks>
-    /// Codes: <c>fastening-metal-head-through</c>, <c>fastening-metal-none-fits</c>, <c>fastening-metal-strips</c>, <c>fastening-metal-look-behind</c>,
+    /// Codes: <c>fastening-metal-head-through</c>, <c>fastening-metal-none-fits</c>, <c>fastening-metal-part-thread</c>, <c>fastening-metal-strips</c>, <c>fastening-metal-look-behind</c>,
     /// <c>fastening-metal-head-unknown</c>, <c>fastening-metal-hold-unknown</c>, <c>fastening-metal-pilot-hole</c>, <c>fastening-metal-swarf</c>, and those of <see cref="SheetHold"/>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }

@@ -11,6 +11,16 @@ internal static class MetalScrewFindings
     {
         List<Finding> findings = [];
         AddNone(choice, job, findings);
+        if (choice.Job.Screws.Gauge.Length > 0)
+        {
+            findings.Add(new Finding(
+                "fastening-metal-part-thread",
+                Severity.Caution,
+                $"{choice.Job.Screws.Name} is for wood: about a third of it, under the head, has no thread, and whether its thread lies in the metal is not looked at. The figures are for a screw threaded all along: take a tapping screw.",
+                [],
+                MetalDefaults.ThreadAllAlong));
+        }
+
         if (job.Metal.Least < job.Pitch)
         {
             findings.Add(new Finding(
@@ -40,11 +50,12 @@ internal static class MetalScrewFindings
         [],
         MetalDefaults.BareMetal);
 
-    internal static IReadOnlyList<DefaultUsed> Defaults(MetalScrewJob job, MetalScrewNumbers numbers)
+    internal static IReadOnlyList<DefaultUsed> Defaults(MetalScrewJob job, MetalScrewNumbers numbers, in TolerancedLength.Span shown)
     {
         List<DefaultUsed> used = [];
         Add(job.SetDepth is null, new("set-depth", 0.5, "mm"), MetalDefaults.SetDepthSource);
         Add(job.SetDepth is null, new("set-depth-deviation", 0.5, "mm"), MetalDefaults.SetDepthSource);
+        Add(job.LengthTolerance is null && !numbers.TolerancedBySeries, new("length-tolerance", numbers.ToleranceOf(shown.Nominal), "mm"), MetalDefaults.TappingLength);
         Add(job.ThreadsBeyond is null, new("threads-beyond", MetalDefaults.ThreadsBeyond, string.Empty), MetalDefaults.ThreadsSource);
         Add(job.Point is null, new("point", numbers.Point, "mm"), MetalDefaults.PointSource);
         Add(job.RequiredClearance is null, new("required-clearance", numbers.Required, "mm"), FastenerDefaults.ClearanceSource);

@@ -78,13 +78,16 @@ public sealed record MetalScrewJob
         init => _layers = Lists.Keep(value, FastenerLength.MostLayers);
     }
 
-    /// <summary>Thickness of the metal, more than 0 up to 10 mm; bare, without paint, where <see cref="MetalStrength"/> is given.</summary>
+    /// <summary>Thickness of the metal, more than 0 up to 10 mm; where <see cref="MetalStrength"/> is given bare, without paint, and more than 0 at its least too.</summary>
     public required TolerancedLength Metal { get; init; }
 
     /// <summary>What is behind the metal, and how far from its back.</summary>
     public required Behind Behind { get; init; }
 
-    /// <summary>The screws: shank is the diameter over the thread; lengths from the plane of the face that the head seats in to the tip. Threaded all along.</summary>
+    /// <summary>
+    /// The screws: shank is the diameter over the thread; lengths from the plane of the face that the head seats in to the tip. Threaded all along;
+    /// nails are refused, and the table's wood screws, which are not, come with a finding.
+    /// </summary>
     public required FastenerSeries Screws { get; init; }
 
     /// <summary>Pitch of the thread, 0.1 to 10 mm.</summary>
@@ -92,6 +95,9 @@ public sealed record MetalScrewJob
 
     /// <summary>How deep the head is set, 0 to 20 mm. Default 0.5 ± 0.5 mm, each screw its own (common practice).</summary>
     public TolerancedLength? SetDepth { get; init; }
+
+    /// <summary>Tolerance of the screws' length, either way, 0 to 10 mm. Default that of the series; where it has none, 0.8 mm up to 19 mm of length, 1.3 up to 38, 1.5 above (from memory).</summary>
+    public Length? LengthTolerance { get; init; }
 
     /// <summary>Pitches of full thread to pass beyond the metal in the worst case, 0 to 20. Default 3 (common practice).</summary>
     public double? ThreadsBeyond { get; init; }
@@ -114,8 +120,8 @@ public sealed record MetalScrewJob
     private (TolerancedLength, Behind, FastenerSeries, double, TolerancedLength?, double?, double?) Key => (
         Metal, Behind, Screws, Door.Millimetres(Pitch), SetDepth, ThreadsBeyond, Mm(Point));
 
-    private (double?, double?, double?, double?) More => (
-        Mm(RequiredClearance), MetalStrength is { } strength ? Door.Megapascals(strength) : null, HeadHold is { } head ? Door.Newtons(head) : null, Mm(PilotHole));
+    private (double?, double?, double?, double?, double?) More => (
+        Mm(LengthTolerance), Mm(RequiredClearance), MetalStrength is { } strength ? Door.Megapascals(strength) : null, HeadHold is { } head ? Door.Newtons(head) : null, Mm(PilotHole));
 
     /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
     /// <param name="other">The other.</param>

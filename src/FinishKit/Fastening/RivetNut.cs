@@ -24,7 +24,7 @@ public static class RivetNut
     /// <param name="job">Layers, metal, what is behind, nut, screws, and whatever differs from the defaults.</param>
     /// <returns>The grip, the screw, every length tried, findings.</returns>
     /// <remarks>
-    /// <para>Formula: grip = metal + paint + mating sheet, in the worst case within the nut's; tip below the flange's face t = s + L - sum(layers); shared thread e = min(t, thread's end) - thread's start, in the worst case at least n diameters; clearance c = flange + metal + paint + mating sheet + g - t, and the same for the nut's end.</para>
+    /// <para>Formula: grip = metal + paint + mating sheet, in the worst case within the nut's; tip below the flange's face t = s + L - sum(layers); shared thread e = min(t, thread's end) - thread's start, in the worst case at least n diameters; clearance c = flange + metal + paint + mating sheet + g - t, and the same for the nut's end, set and, where its depth is given, before it is set.</para>
     /// <para>Validity: screw driven square, threaded over what it shares with the nut. Where the thread lies in a set nut depends on the grip: the maker's figure at this grip.</para>
     /// <para>Source: metal-rivet-nut (derived); RIVET-NUT-GRIP (read in a copy); defaults: common practice and judgement, each named in the result.</para>
     /// </remarks>
@@ -108,6 +108,11 @@ public static class RivetNut
         TolerancedLength.Span mating = job.MatingSheet is { } sheet ? StackNumbers.ReadNotBelowZero(sheet, new Name("job.MatingSheet"), s_mating, problems) : default;
         double flange = Door.Millimetres(job.Flange, "job.Flange", s_flange, problems);
         double unset = job.UnsetDepth is { } depth ? Door.Millimetres(depth, "job.UnsetDepth", s_unset, problems) : double.NaN;
+        if (unset < to)
+        {
+            Door.Report(new InputProblem("job.UnsetDepth", Print.Mm(unset), $"ThreadTo, {Print.Mm(to)}, or more: setting draws the nut together", isRange: true), problems);
+        }
+
         TolerancedLength.Span set = StackNumbers.ReadNotBelowZero(job.SetDepth ?? MetalDefaults.SetDepth, new Name("job.SetDepth"), FastenerLength.SetDepths, problems);
         double tolerance = job.LengthTolerance is { } off ? Door.Millimetres(off, "job.LengthTolerance", s_tolerance, problems) : MetalDefaults.ScrewTolerance;
         double engagement = job.Engagement is { } n ? Door.Number(n, "job.Engagement", s_engagement, problems) : MetalDefaults.NutEngagement;
@@ -135,7 +140,8 @@ public static class RivetNut
             Grip = Grid.Snap(metal.Nominal + paint.Nominal + mating.Nominal),
             MostGrip = Grid.Snap(metal.Greatest + paint.Greatest + mating.Greatest),
             Gap = gap,
-            BehindWords = job.Behind!.Words,
+            BehindKind = job.Behind!.Kind,
+            BehindWords = job.Behind.Words,
             From = from,
             To = to,
             Flange = flange,
@@ -196,6 +202,8 @@ internal sealed record RivetNutNumbers
 
     internal required TolerancedLength.Span Gap { get; init; }
 
+    internal required BehindKind BehindKind { get; init; }
+
     internal required string BehindWords { get; init; }
 
     internal required double From { get; init; }
@@ -224,6 +232,9 @@ internal sealed record RivetNutNumbers
 
     /// <summary>Room from the flange's face to what is behind, at its least.</summary>
     internal double Room => Grid.Snap(Flange + LeastGrip + Gap.Least);
+
+    /// <summary>From the nut's end, before it is set, to what is behind; NaN where its depth was not given.</summary>
+    internal double UnsetClearance => double.IsNaN(Unset) ? double.NaN : Grid.Snap(Room - Unset);
 }
 
 /// <summary>What the formula body computes for one screw.</summary>

@@ -24,8 +24,8 @@ internal static class RivetNutFindings
             findings.Add(new Finding(
                 "fastening-rivet-no-room",
                 Severity.Problem,
-                $"Before it is set the nut is {Print.Mm(job.Unset)} deep and there are {Print.Mm(job.Room)} to {job.BehindWords}: it does not go in without touching.",
-                [new("unset-depth", job.Unset, "mm"), new("room", job.Room, "mm")],
+                $"Before it is set the nut is {Print.Mm(job.Unset)} deep and there are {Print.Mm(job.Room)} to {job.BehindWords}: pushed in it {(job.UnsetClearance > 0 ? $"comes within {Print.Mm(job.UnsetClearance)}, where {Print.Mm(job.Required)} are asked" : "touches")}.",
+                [new("unset-depth", job.Unset, "mm"), new("room", job.Room, "mm"), new("clearance", job.UnsetClearance, "mm"), new("required-clearance", job.Required, "mm")],
                 MetalDefaults.NutSum));
         }
 
@@ -54,6 +54,16 @@ internal static class RivetNutFindings
             Severity.Caution,
             $"The figures know only {job.BehindWords} at the depth given. Wires, gas, fuel, brake and water lines, airbags, belt anchorages, tanks and glass may lie behind or beside the place: look first, use a depth stop, and follow local codes and the vehicle maker's bodybuilder guidance.",
             [new("least-distance", job.Gap.Least, "mm")]));
+        if (double.IsNaN(job.Unset) && job.BehindKind != BehindKind.RibMetal)
+        {
+            findings.Add(new Finding(
+                "fastening-rivet-unset-unknown",
+                Severity.Caution,
+                $"How deep the nut is before it is set was not given. It is deeper than when set, and whether it can be pushed in {Print.Mm(job.Required)} clear of {job.BehindWords}, {Print.Mm(job.Room)} from its flange, is not looked at.",
+                [new("room", job.Room, "mm"), new("required-clearance", job.Required, "mm")],
+                MetalDefaults.NutSum));
+        }
+
         if (nut.Source.Reading == SourceReading.Memory)
         {
             findings.Add(new Finding("fastening-rivet-from-memory", Severity.Caution, $"Hole and grip of {nut.Name} are from memory, and makers differ: take the figures of the nut that is bought.", [new("hole", Door.Millimetres(nut.Hole), "mm")], nut.Source));

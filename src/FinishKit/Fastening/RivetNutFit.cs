@@ -67,8 +67,8 @@ public sealed class RivetNutFit
     /// <summary>Whether all of that, at its thinnest and at its thickest, is within the nut's grip.</summary>
     public bool GripFits => _numbers.LeastGrip >= Job.Nut.LeastGripMm && _numbers.MostGrip <= Job.Nut.MostGripMm;
 
-    /// <summary>Whether the nut goes in before it is set without touching what is behind; null where its depth was not given.</summary>
-    public bool? GoesIn => double.IsNaN(_numbers.Unset) ? null : _numbers.Unset < _numbers.Room;
+    /// <summary>Whether the nut, pushed in before it is set, keeps the clearance asked and does not touch what is behind; null where its depth was not given.</summary>
+    public bool? GoesIn => double.IsNaN(_numbers.Unset) ? null : _numbers.UnsetClearance >= _numbers.Required && _numbers.UnsetClearance > 0;
 
     /// <summary>Hole for the nut.</summary>
     public Length Hole => Job.Nut.Hole;
@@ -94,7 +94,7 @@ public sealed class RivetNutFit
     /// <summary>What a person should know, gravest first.</summary>
     /// <remarks>
     /// Codes: <c>fastening-rivet-grip</c>, <c>fastening-rivet-no-room</c>, <c>fastening-rivet-head-through</c>, <c>fastening-rivet-none-fits</c>, <c>fastening-rivet-look-behind</c>,
-    /// <c>fastening-rivet-from-memory</c>, <c>fastening-rivet-hold-unknown</c>, <c>fastening-rivet-paint</c>, <c>fastening-metal-swarf</c>.
+    /// <c>fastening-rivet-unset-unknown</c>, <c>fastening-rivet-from-memory</c>, <c>fastening-rivet-hold-unknown</c>, <c>fastening-rivet-paint</c>, <c>fastening-metal-swarf</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
 

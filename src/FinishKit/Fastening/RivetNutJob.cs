@@ -120,7 +120,7 @@ public sealed record RivetNutJob
     /// <summary>Thickness of the nut's flange, which stands on the metal and holds the panel off it, 0 to 10 mm. Default 0: let into the panel's back.</summary>
     public Length Flange { get; init; }
 
-    /// <summary>Depth of the nut before it is set, from the outer face of its flange, 0 to 100 mm; null leaves out whether it goes in.</summary>
+    /// <summary>Depth of the nut before it is set, from the outer face of its flange, <see cref="ThreadTo"/> to 100 mm; null leaves out whether it goes in, with a finding where other than metal is behind.</summary>
     public Length? UnsetDepth { get; init; }
 
     /// <summary>How deep the head is set, 0 to 20 mm. Default 0.5 ± 0.5 mm, each screw its own (common practice).</summary>

@@ -15,5 +15,13 @@ internal static class PanelFixingDefaults
 
     internal static readonly Source Share = Source.Derived("fixing-share", "Load of one fixing of a row", "each fixing holds the panel to half way to its neighbours, the outer ones to the edge: s inside, e + s/2 at the ends");
 
-    internal static readonly Source MassShare = Source.Derived("fixing-mass-share", "Share of a row in a panel's mass", "each row holds the panel to half way to its neighbours, the outer ones to the edge; mass times acceleration in g times 9.80665 m/s2");
+    internal static readonly Source Reaction = Source.Derived(
+        "fixing-reaction",
+        "Load of one fixing of a row under a stiff panel",
+        "a beam over equal bays s that overhangs by e: the moment over fixing i is A (r^i + r^(n-1-i)) - q s2/12 with r = sqrt(3) - 2, and -q e2/2 at the ends; a reaction is half of the load of each bay and what the moments differ by over s");
+
+    internal static readonly Source MassShare = Source.Derived(
+        "fixing-mass-share",
+        "Share of a row in a panel's mass",
+        "each row holds the panel to half way to its neighbours, the outer ones to the edge, or what it carries as support of a beam over all rows, whichever is more; mass times acceleration in g times 9.80665 m/s2");
 }

@@ -122,7 +122,7 @@ public sealed record PanelFixingJob
     /// <summary>From the panel's edge to the outer fixings of a row, 0 to 1 m; null for 25 mm (judgement).</summary>
     public Length? EdgeDistance { get; init; }
 
-    /// <summary>Largest distance between fixings of a row, whatever they hold, 10 mm to 10 m; null for 250 mm (common practice).</summary>
+    /// <summary>Largest distance between fixings of a row, whatever they hold, 40 mm to 10 m; null for 250 mm (common practice). No two are set nearer than 20 mm (judgement).</summary>
     public Length? GreatestSpacing { get; init; }
 
     /// <summary>The rows of a panel held to an arc, with its width and girth.</summary>

@@ -43,7 +43,7 @@ public sealed class PanelFixingRow
     /// <summary>Distance between them; null where there is one only.</summary>
     public Length? Spacing => Positions.Count == 1 ? null : Door.Millimetres(Grid.Snap(SpacingMm));
 
-    /// <summary>What the hardest-worked of them holds.</summary>
+    /// <summary>What the hardest-worked of them holds at the most: its stretch of the row, or what a stiff panel brings to it where that is more.</summary>
     public Force GreatestLoad => Door.Newtons(Greatest);
 
     /// <summary>Whether that is no more than one fixing may be loaded with. Where it is not, no number 20 mm or more apart does, and the places are those of the greatest spacing.</summary>
@@ -81,6 +81,10 @@ public sealed class PanelFixingPlan
         Add(job.GreatestSpacing is null, new("greatest-spacing", PanelFixingDefaults.Spacing, "mm"), PanelFixingDefaults.SpacingSource);
         Add(job.EdgeDistance is null, new("edge-distance", PanelFixingDefaults.Edge, "mm"), PanelFixingDefaults.EdgeSource);
         Add(numbers.Mass > 0 && job.Acceleration is null, new("acceleration", Retention.RoadAcceleration, "g"), Sources.RoadAcceleration);
+
+        // Named where it decides: two places would be too near, or more fixings would have to be.
+        bool isAlone = numbers.Run < PanelFixingDefaults.LeastSpacing;
+        Add(isAlone ? numbers.Run > 0 : !Holds, new("least-spacing", PanelFixingDefaults.LeastSpacing, "mm"), PanelFixingDefaults.LeastSpacingSource);
         DefaultsUsed = [.. used];
 
         void Add(bool taken, Figure figure, Source source)
@@ -219,7 +223,7 @@ public sealed class PanelFixingPlan
             []));
         if (rows[0].Positions.Count == 1)
         {
-            findings.Add(new Finding("panels-fixings-one-in-row", Severity.Note, $"Rows of {Print.Mm(numbers.Width)} leave no two places {Print.Mm(numbers.Edge)} from the edges: one fixing in the middle, about which the panel can turn.", [new("width", numbers.Width, "mm"), new("edge-distance", numbers.Edge, "mm")], PanelFixingDefaults.Share));
+            findings.Add(new Finding("panels-fixings-one-in-row", Severity.Note, $"Rows of {Print.Mm(numbers.Width)} leave no two places {Print.Mm(numbers.Edge)} from the edges and {Print.Number(PanelFixingDefaults.LeastSpacing)} mm apart: one fixing in the middle, about which the panel can turn.", [new("width", numbers.Width, "mm"), new("edge-distance", numbers.Edge, "mm"), new("least-spacing", PanelFixingDefaults.LeastSpacing, "mm")], PanelFixingDefaults.LeastSpacingSource));
         }
 
         if (bearing > 0)

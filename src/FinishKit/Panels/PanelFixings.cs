@@ -7,9 +7,6 @@ namespace FinishKit;
 /// <remarks>The pull of each row comes from <see cref="HoldDown"/>; what one fixing holds from <see cref="MetalScrew"/>, a maker, or a trial.</remarks>
 public static class PanelFixings
 {
-    /// <summary>More fixings in a row than this are no answer.</summary>
-    internal const int MostInRow = 1000;
-
     private static readonly Allowed s_size = new(1, 1e5, "mm");
     private static readonly Allowed s_position = new(0, 1e5, "mm");
     private static readonly Allowed s_pull = new(-1000, 1000, "N/mm");
@@ -17,22 +14,24 @@ public static class PanelFixings
     private static readonly Allowed s_mass = new(0, 10_000, "kg");
     private static readonly Allowed s_acceleration = new(Allowed.OneStep, 100, "g");
     private static readonly Allowed s_edge = new(0, 1000, "mm");
-    private static readonly Allowed s_spacing = new(10, 1e4, "mm");
+
+    // Twice the least spacing: rows divided evenly by it keep the least too.
+    private static readonly Allowed s_spacing = new(2 * PanelFixingDefaults.LeastSpacing, 1e4, "mm");
 
     /// <summary>The fewest fixings of each row that hold it within the spacing asked, and their places.</summary>
     /// <param name="job">Rows, width, hold, and whatever differs from the defaults.</param>
     /// <returns>Every row with its fixings, and findings.</returns>
     /// <remarks>
-    /// <para>Formula: load per length q = max(0, pull) + m a 9.80665 (share of the girth)/W; n fixings at e, e + s, ..., W - e with s = (W - 2 e)/(n - 1); an inner one holds q s, an outer one q (e + s/2). n is the least with both at most the hold and s at most the cap; two at least, one in the middle where W is at most 2 e.</para>
-    /// <para>Validity: load even along the row and steady; a panel stiff enough to share it so. The mass hangs square to the panel, as under a ceiling. A row that only bears is still fixed at the cap's spacing, and its pressing is not counted against the mass.</para>
-    /// <para>Source: fixing-share, fixing-mass-share (derived); retention-acceleration, default-fixing-edge (default, judgement); default-panel-fixing-spacing (common practice).</para>
+    /// <para>Formula: load per length q = max(0, pull) + m a 9.80665 (share of the girth)/W; n fixings at e, e + s, ..., W - e with s = (W - 2 e)/(n - 1); an inner one holds q s, an outer one q (e + s/2), or its reaction as a support of a beam where that is more: with A = q (s²/12 - e²/2)/(1 + r^(n-1)) and r = sqrt(3) - 2, q (e + s/2) + A (r + r^(n-2) - 1 - r^(n-1))/s at the ends, q s - 6 A (r^i + r^(n-1-i))/s inside. The share of a row is the greater of the same two, over the girth. n is the least with all of it at most the hold and s at most the cap; two at least, one in the middle where W - 2 e is under 20 mm.</para>
+    /// <para>Validity: load even along the row and steady; fixings in one line that do not yield, under a panel of any stiffness: one that gives way shares to half way, a stiff one as a beam of one section. A fixing that stands proud of its neighbours, or yields less, takes more than is stated. The mass hangs square to the panel, as under a ceiling. A row that only bears is still fixed at the cap's spacing, and its pressing is not counted against the mass.</para>
+    /// <para>Source: fixing-share, fixing-reaction, fixing-mass-share (derived); retention-acceleration, default-fixing-edge, fixing-least-spacing (default, judgement); default-panel-fixing-spacing (common practice).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The job, its rows or a row is null.</exception>
     /// <exception cref="ArgumentException">A value is outside its range or in an undefined unit; the parameter is named by its path.</exception>
     /// <example><code>
     /// PanelRow[] rows = [new(Mm(0), ForcePerLength.FromNewtonsPerMillimeter(0)), new(Mm(200), ForcePerLength.FromNewtonsPerMillimeter(0.675)), new(Mm(400), ForcePerLength.FromNewtonsPerMillimeter(0))];
     /// PanelFixingPlan plan = PanelFixings.Place(new PanelFixingJob(rows, Mm(1000), Force.FromNewtons(100)));
-    /// int middle = plan.Rows[1].Positions.Count;          // 8: 950/7 = 135.7 mm apart, 91.6 N each inside; 7 would hold 106.9
+    /// int middle = plan.Rows[1].Positions.Count;          // 9: 950/8 = 118.75 mm apart, 88.0 N on the second; of 8 it would hold 101.4
     /// int edge = plan.Rows[0].Positions.Count;            // 5: nothing pulls, 237.5 mm apart under the cap of 250
     /// </code></example>
     public static PanelFixingPlan Place(PanelFixingJob job)
@@ -70,7 +69,7 @@ public static class PanelFixings
         {
             trace.Given("m", mass, "kg", Sources.Given);
             trace.Given("a", acceleration, "g", job.AccelerationIsDefault ? Sources.RoadAcceleration : Sources.Given);
-            trace.Given("k", share, string.Empty, PanelFixingDefaults.MassShare, meaning: "share of the row in the girth");
+            trace.Given("k", share, string.Empty, PanelFixingDefaults.MassShare, meaning: "share of the row in the mass");
             perLength = trace.Step("q", nameof(perLength), perLength + (mass * acceleration * 9.80665 * share / width), "N/mm", PanelFixingDefaults.MassShare);
         }
 
@@ -89,35 +88,45 @@ public static class PanelFixings
         }
 
         double inner = trace.Step("F_i", nameof(inner), perLength * spacing, "N", PanelFixingDefaults.Share);
-        double greatest = trace.Step("F_n", nameof(greatest), Math.Max(outer, inner), "N", PanelFixingDefaults.Share);
-        return (perLength, spacing, greatest);
+
+        // The same load on a beam over all fixings. Moments die out from fixing to fixing by r, changing sign: the second holds most
+        // where the ends overhang little, the first or the third where they overhang much.
+        double ratio = Math.Sqrt(3) - 2;
+        trace.Given("r", ratio, string.Empty, PanelFixingDefaults.Reaction, meaning: "of a moment to the one before, sqrt(3) - 2");
+        double wave = trace.Step("A", nameof(wave), perLength * ((spacing * spacing / 12) - (edge * edge / 2)) / (1 + Math.Pow(ratio, fixings - 1)), "N mm", PanelFixingDefaults.Reaction);
+        double first = trace.Step("R_1", nameof(first), outer + (wave * (ratio + Math.Pow(ratio, fixings - 2) - 1 - Math.Pow(ratio, fixings - 1)) / spacing), "N", PanelFixingDefaults.Reaction);
+        double second = trace.Step("R_2", nameof(second), inner - (6 * wave * (ratio + Math.Pow(ratio, fixings - 2)) / spacing), "N", PanelFixingDefaults.Reaction);
+        double most = trace.Step("F_n", nameof(most), Math.Max(Math.Max(outer, inner), Math.Max(first, second)), "N", PanelFixingDefaults.Reaction);
+        if (count > 3)
+        {
+            double third = trace.Step("R_3", nameof(third), inner - (6 * wave * (Math.Pow(ratio, 2) + Math.Pow(ratio, fixings - 3)) / spacing), "N", PanelFixingDefaults.Reaction);
+            most = trace.Step("F_n", nameof(most), Math.Max(most, third), "N", PanelFixingDefaults.Reaction);
+        }
+
+        return (perLength, spacing, most);
     }
 
     private static PanelFixingRow Fix(PanelFixingNumbers job, int row)
     {
-        double run = Grid.Snap(job.Width - (2 * job.Edge));
+        double run = job.Run;
         (double perLength, _, double alone) = Solve(job, row, 1, default(Silent));
-        if (run <= 0)
+        if (run < PanelFixingDefaults.LeastSpacing)
         {
             return new PanelFixingRow(job, row, perLength, 1, alone <= job.Hold * (1 + 1e-9), isByStrength: false);
         }
 
-        // No fixing's load grows with their number (three share no worse than two): the least that does is found by halving.
-        int bySpacing = (int)Math.Max(2, Math.Min(MostInRow, Grid.CeilingOfRatio(run, job.Cap) + 1));
-        int most = Math.Max(bySpacing, (int)Math.Min(MostInRow, Math.Floor((run / PanelFixingDefaults.LeastSpacing) + 1e-9) + 1));
-        if (!Holds(job, row, most))
+        // Counted up, not halved: with more of them an outer fixing may hold more, for what overhangs pries over a shorter bay. 5001 at the most.
+        int bySpacing = (int)Math.Max(2, Grid.CeilingOfRatio(run, job.Cap) + 1);
+        int most = (int)(Math.Floor((run / PanelFixingDefaults.LeastSpacing) + 1e-9) + 1);
+        for (int count = bySpacing; count <= most; count++)
         {
-            return new PanelFixingRow(job, row, perLength, bySpacing, holds: false, isByStrength: true);
+            if (Holds(job, row, count))
+            {
+                return new PanelFixingRow(job, row, perLength, count, holds: true, isByStrength: count > bySpacing);
+            }
         }
 
-        int fails = bySpacing - 1, does = most;
-        while (does - fails > 1)
-        {
-            int middle = (fails + does) / 2;
-            (fails, does) = Holds(job, row, middle) ? (fails, middle) : (middle, does);
-        }
-
-        return new PanelFixingRow(job, row, perLength, does, holds: true, isByStrength: does > bySpacing);
+        return new PanelFixingRow(job, row, perLength, bySpacing, holds: false, isByStrength: true);
     }
 
     private static bool Holds(PanelFixingNumbers job, int row, int count) => Solve(job, row, count, default(Silent)).Greatest <= job.Hold * (1 + 1e-9);
@@ -192,6 +201,8 @@ public static class PanelFixings
 /// <summary>A job as plain checked numbers in mm, N and kg.</summary>
 internal sealed class PanelFixingNumbers(double[] positions, double[] pulls, double width, double girth, double hold)
 {
+    private readonly double[] _shares = SharesOf(positions, girth);
+
     internal double[] Positions { get; } = positions;
 
     internal double[] Pulls { get; } = pulls;
@@ -212,11 +223,37 @@ internal sealed class PanelFixingNumbers(double[] positions, double[] pulls, dou
 
     internal double Cap { get; init; }
 
-    /// <summary>What a row holds of the girth, 0 to 1; all of it where the panel is one row and no more.</summary>
-    internal double Share(int row)
+    /// <summary>Run between the outer places of a row; negative where the edges leave none.</summary>
+    internal double Run => Grid.Snap(Width - (2 * Edge));
+
+    /// <summary>What a row carries of the mass: to half way to its neighbours, or as support of a beam over all rows, the greater. Together they may come to more than 1.</summary>
+    internal double Share(int row) => _shares[row];
+
+    private static double[] SharesOf(double[] positions, double girth)
     {
-        double from = row == 0 ? 0 : (Positions[row - 1] + Positions[row]) / 2;
-        double to = row == Positions.Length - 1 ? girth : (Positions[row] + Positions[row + 1]) / 2;
-        return girth > 0 ? (to - from) / girth : 1;
+        if (positions.Length < 2)
+        {
+            return [1];
+        }
+
+        double[] shares = new double[positions.Length], bays = new double[positions.Length - 1], load = new double[positions.Length - 1];
+        for (int i = 0; i < bays.Length; i++)
+        {
+            bays[i] = positions[i + 1] - positions[i];
+            load[i] = 1;
+        }
+
+        int last = positions.Length - 1;
+        double before = positions[0], after = girth - positions[last];
+        double[] reactions = new BeamLine(bays, 1, uniform: load, ends: (-before * before / 2, -after * after / 2)).Reactions;
+        reactions[0] += before;
+        reactions[last] += after;
+        for (int i = 0; i < shares.Length; i++)
+        {
+            double from = i == 0 ? 0 : (positions[i - 1] + positions[i]) / 2, to = i == last ? girth : (positions[i] + positions[i + 1]) / 2;
+            shares[i] = Math.Max(to - from, reactions[i]) / girth;
+        }
+
+        return shares;
     }
 }

@@ -232,9 +232,9 @@ internal static class BadInputRules
         Taken("RivetNut.Fit(*", "job", "*[0] Name null|*[0] Name empty|*[0] Name 100,000 brackets", "a name is for messages; without one the layer is called layer"),
         Taken("RivetNut.Fit(*", "job", "*[0] Compressed default", "a layer that gives way altogether"),
         Found("RivetNut.Fit(*", "job", "Behind Distance default", "fastening-rivet-none-fits"),
-        Taken("RivetNut.Fit(*", "job", "ThreadFrom default|Paint default|MatingSheet default|Flange default|UnsetDepth default|SetDepth default|LengthTolerance default|RequiredClearance default|NutHold default", "zero is in the range"),
+        Taken("RivetNut.Fit(*", "job", "ThreadFrom default|Paint default|MatingSheet default|Flange default|SetDepth default|LengthTolerance default|RequiredClearance default|NutHold default", "zero is in the range"),
         Taken("PanelFixings.Place(*", "job", "Rows [0] default|Rows [0] Position default|Rows [0] Pull default|Rows [0] Pull -1|HungMass default|EdgeDistance default", "a row at the edge, one that bears, nothing hung, fixings at the very edge"),
-        Taken("MetalScrew.Choose(*", "job", "SetDepth default|ThreadsBeyond 0|Point default|RequiredClearance default|HeadHold default", "zero is in the range"),
+        Taken("MetalScrew.Choose(*", "job", "SetDepth default|LengthTolerance default|ThreadsBeyond 0|Point default|RequiredClearance default|HeadHold default", "zero is in the range"),
         // Bowed both ways
         Taken("new BowedPanel(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("DoubleCurvature.Judge(*", "panel", "*Name empty|*Name 100,000 brackets", "a name is for messages"),

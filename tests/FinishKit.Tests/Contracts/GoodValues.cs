@@ -240,6 +240,7 @@ internal static class GoodValues
         [typeof(MetalScrewJob)] = static () => FixingSamples.Screw with
         {
             SetDepth = Mm(0.5),
+            LengthTolerance = Mm(0.4),
             ThreadsBeyond = 2,
             Point = Mm(4),
             RequiredClearance = Mm(6),

@@ -80,10 +80,50 @@ public sealed class RivetNutTests
     [Fact]
     public void A_nut_that_does_not_go_in_is_a_problem()
     {
-        Assert.Equal(false, RivetNut.Fit(s_job with { UnsetDepth = Mm(31) }).GoesIn);
-        Assert.Contains("fastening-rivet-no-room", Codes(RivetNut.Fit(s_job with { UnsetDepth = Mm(31) })));
-        Assert.Equal(true, RivetNut.Fit(s_job with { UnsetDepth = Mm(30.999999) }).GoesIn);
+        // Of 1 + 30 to the skin 5 are to stay: 26.
+        Assert.Equal(false, RivetNut.Fit(s_job with { UnsetDepth = Mm(26.000001) }).GoesIn);
+        Assert.Contains("fastening-rivet-no-room", Codes(RivetNut.Fit(s_job with { UnsetDepth = Mm(26.000001) })));
+        Assert.Null(RivetNut.Fit(s_job with { UnsetDepth = Mm(26.000001) }).Chosen);
+        Assert.Equal(true, RivetNut.Fit(s_job with { UnsetDepth = Mm(26) }).GoesIn);
         Assert.Null(RivetNut.Fit(s_job).GoesIn);
+
+        // Touching never does, whatever is asked.
+        Assert.Equal(false, RivetNut.Fit(s_job with { UnsetDepth = Mm(31), RequiredClearance = Mm(0) }).GoesIn);
+        Assert.Equal(true, RivetNut.Fit(s_job with { UnsetDepth = Mm(30.999999), RequiredClearance = Mm(0) }).GoesIn);
+    }
+
+    /// <summary>1 of flange, 1 of metal, 0.2 of paint, a wire 22 behind: 24.2. A nut 24.1 deep before it is set would pass the wire by 0.1.</summary>
+    [Fact]
+    public void A_nut_that_is_pushed_past_a_wire_keeps_the_clearance_too()
+    {
+        RivetNutJob job = s_job with { Paint = Mm(0.2), Flange = Mm(1), Behind = Behind.Wire(Mm(22)) };
+        RivetNutFit near = RivetNut.Fit(job with { UnsetDepth = Mm(24.1) });
+        Assert.Equal(false, near.GoesIn);
+        Assert.Null(near.Chosen);
+        Finding finding = near.Findings[0];
+        Assert.Equal("fastening-rivet-no-room", finding.Code);
+        Assert.Equal(0.1, finding.Values.Single(static v => v.Name == "clearance").Value, 1e-9);
+        Assert.Equal(10, finding.Values.Single(static v => v.Name == "required-clearance").Value);
+        Assert.Equal(16, RivetNut.Fit(job with { UnsetDepth = Mm(14.2), Engagement = 0.8 }).Chosen!.Length.Millimeters); // exactly 10 left; 16 reaches 11 at worst, the set nut 12
+    }
+
+    [Fact]
+    public void A_nut_whose_depth_before_setting_is_not_known_is_a_caution_unless_metal_is_behind()
+    {
+        const string Unknown = "fastening-rivet-unset-unknown";
+        Assert.Equal(Severity.Caution, Assert.Single(RivetNut.Fit(s_job).Findings, static f => f.Code == Unknown).Severity);
+        Assert.Contains(Unknown, Codes(RivetNut.Fit(s_job with { Behind = Behind.Wire(Mm(30)) })));
+        Assert.DoesNotContain(Unknown, Codes(RivetNut.Fit(s_job with { Behind = new Behind(BehindKind.RibMetal, Mm(30)) })));
+        Assert.DoesNotContain(Unknown, Codes(RivetNut.Fit(s_job with { UnsetDepth = Mm(16) })));
+    }
+
+    /// <summary>Setting draws a nut together: none is shallower before.</summary>
+    [Fact]
+    public void A_nut_shallower_before_it_is_set_than_after_is_refused()
+    {
+        Assert.Empty(RivetNut.Check(s_job with { UnsetDepth = Mm(12) }));
+        Assert.Equal("job.UnsetDepth", Assert.Single(RivetNut.Check(s_job with { UnsetDepth = Mm(11.999999) })).Parameter);
+        Assert.Equal("job.UnsetDepth", Assert.Single(RivetNut.Check(s_job with { UnsetDepth = Mm(0) })).Parameter);
     }
 
     [Fact]
