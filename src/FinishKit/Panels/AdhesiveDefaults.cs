@@ -6,6 +6,9 @@ internal static class AdhesiveDefaults
     /// <summary>mm² of one surface, one coat.</summary>
     internal const double Covered = 5_000_000;
 
+    /// <summary>Unit of the answer where the default coverage is taken.</summary>
+    internal const string Litre = "l";
+
     internal const double StapleSpacing = 40;
     internal const double Margin = 1.5;
     internal const double LeastBite = 4;
@@ -17,6 +20,8 @@ internal static class AdhesiveDefaults
     internal static readonly Source MarginSource = Source.Judgement("default-staple-margin", "1.5 mm of ply are kept before a staple's point, 1 to 2, so that the face does not show it");
 
     internal static readonly Source BiteSource = Source.Judgement("default-staple-bite", "a staple that holds cloth goes 4 mm into the ply or more, 3 to 6");
+
+    internal static readonly Source CrownSource = Source.Judgement("default-under-crown", "a staple's crown is taken to lie on the ply where nothing is said of what lies under it: the careful side for the face, not for the hold");
 
     internal static readonly Source Quantity = Source.Derived("wrap-adhesive", "Adhesive for a bond", "area of the bond times surfaces coated times coats, over what a container coats once");
 

@@ -16,7 +16,7 @@ public readonly struct AdhesiveNeed : IEquatable<AdhesiveNeed>
     internal AdhesiveNeed(double bonded, double covered, int coats, int surfaces, bool coverIsDefault)
     {
         (_bonded, _covered, _coats, _surfaces, _coverIsDefault) = (bonded, covered, coats, surfaces, coverIsDefault);
-        _containers = PanelAdhesive.Solve(bonded, covered, coats, surfaces, default(Silent));
+        _containers = PanelAdhesive.Solve(bonded, covered, coats, surfaces, coverIsDefault, default(Silent));
     }
 
     /// <summary>Area of the bond.</summary>
@@ -25,10 +25,10 @@ public readonly struct AdhesiveNeed : IEquatable<AdhesiveNeed>
     /// <summary>Area of all coats on all surfaces.</summary>
     public Area Coated => new(_bonded * _surfaces * _coats, AreaUnit.SquareMillimeter);
 
-    /// <summary>Containers (cans, litres) used up.</summary>
+    /// <summary>Containers used up; litres where no coverage was given.</summary>
     public double Containers => _containers;
 
-    /// <summary>Containers to buy: whole ones.</summary>
+    /// <summary>Containers to buy, whole ones; litres where no coverage was given.</summary>
     public int ToBuy => (int)Grid.CeilingOfRatio(_containers, 1);
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: never, for a quantity.</summary>
@@ -36,7 +36,7 @@ public readonly struct AdhesiveNeed : IEquatable<AdhesiveNeed>
     public bool HasProblem => false;
 
     /// <summary>What a person should know; put together on reading.</summary>
-    /// <remarks>Codes: <c>panels-adhesive-vapour</c>, <c>panels-adhesive-one-surface</c>.</remarks>
+    /// <remarks>Codes: <c>panels-adhesive-vapour</c>, <c>panels-adhesive-litres</c>, <c>panels-adhesive-one-surface</c>.</remarks>
     public IReadOnlyList<Finding> Findings
     {
         get
@@ -52,14 +52,30 @@ public readonly struct AdhesiveNeed : IEquatable<AdhesiveNeed>
                 "Vapour of solvent adhesive burns and makes ill, and is heavier than air, so that it gathers in a closed van: doors open and a fan on, no flame, heater or pilot light, a mask for organic vapour, and time for it to leave before the van is slept in. Read the adhesive's safety data sheet, and ask there too whether it holds at the heat under a roof.",
                 [],
                 AdhesiveDefaults.Vapour);
-            return _surfaces == 2
-                ? [vapour]
-                : [vapour, new Finding("panels-adhesive-one-surface", Severity.Note, "One surface is coated: contact adhesive wants both, adhesives made for one say so.", [])];
+            List<Finding> findings = [vapour];
+            if (_coverIsDefault)
+            {
+                findings.Add(new Finding(
+                    "panels-adhesive-litres",
+                    Severity.Note,
+                    $"No coverage was given, so the answer is in litres, at {Print.Round(_covered / 1e6, 3)} m² a litre: it is not a number of cans. Give what a can coats to have cans.",
+                    [new("covered", _covered, "mm2"), new("litres", _containers, AdhesiveDefaults.Litre)],
+                    AdhesiveDefaults.CoverageSource));
+            }
+
+            if (_surfaces != 2)
+            {
+                findings.Add(new Finding("panels-adhesive-one-surface", Severity.Note, "One surface is coated: contact adhesive wants both, adhesives made for one say so.", []));
+            }
+
+            return findings.AsReadOnly();
         }
     }
 
     /// <summary>The coverage where none was given; put together on reading.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed => _coverIsDefault ? [new DefaultUsed(new Figure("covered", _covered, "mm2"), AdhesiveDefaults.CoverageSource)] : [];
+
+    private string Unit => _coverIsDefault ? AdhesiveDefaults.Litre : string.Empty;
 
     private (double, double, int, int, bool) Key => (_bonded, _covered, _coats, _surfaces, _coverIsDefault);
 
@@ -80,20 +96,20 @@ public readonly struct AdhesiveNeed : IEquatable<AdhesiveNeed>
     public Workings Explain()
     {
         Recorder recorder = new();
-        PanelAdhesive.Solve(_bonded, _covered, _coats, _surfaces, recorder);
+        PanelAdhesive.Solve(_bonded, _covered, _coats, _surfaces, _coverIsDefault, recorder);
         return recorder.ToWorkings("Adhesive for a bond");
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Bond, coverage, coats, surfaces, containers used and to buy.</returns>
+    /// <returns>Bond, coverage, coats, surfaces, containers used and to buy, in litres where no coverage was given.</returns>
     public IReadOnlyList<Figure> Figures() =>
     [
         new("bonded", _bonded, "mm2"),
         new("covered", _covered, "mm2"),
         new("coats", _coats, string.Empty),
         new("surfaces", _surfaces, string.Empty),
-        new("containers", _containers, string.Empty),
-        new("to-buy", ToBuy, string.Empty),
+        new("containers", _containers, Unit),
+        new("to-buy", ToBuy, Unit),
     ];
 
     /// <inheritdoc/>
@@ -105,7 +121,7 @@ public readonly struct AdhesiveNeed : IEquatable<AdhesiveNeed>
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();
 
-    /// <summary>Containers and bond, invariant.</summary>
+    /// <summary>Containers, or litres, and bond, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Print.Round(_containers, 3)} containers of adhesive for {Print.Round(_bonded / 1e6, 3)} m², {Print.Number(ToBuy)} to buy";
+    public override string ToString() => $"{Print.Round(_containers, 3)} {(_coverIsDefault ? "litres" : "containers")} of adhesive for {Print.Round(_bonded / 1e6, 3)} m², {Print.Number(ToBuy)} to buy";
 }

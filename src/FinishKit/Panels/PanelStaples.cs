@@ -20,7 +20,7 @@ public static class PanelStaples
     /// <remarks>
     /// <para>Formula: staples = edge over the greatest distance, rounded up, each in the middle of its part; depth = leg - under the crown; left before the point = least ply - depth; longest leg = least ply - margin + under the crown. Where the least ply less the margin is under the least bite no leg will do, and the edge is glued only.</para>
     /// <para>Validity: staples driven square from the back, the crown on the cloth. Tolerance of the legs is not counted, nor a crown driven into the ply; the ply's is, at its thinnest.</para>
-    /// <para>Source: wrap-staples (derived); default-staple-spacing (common practice); default-staple-margin, default-staple-bite (judgement).</para>
+    /// <para>Source: wrap-staples (derived); default-staple-spacing (common practice); default-staple-margin, default-staple-bite, default-under-crown (judgement).</para>
     /// </remarks>
     /// <exception cref="System.ArgumentNullException">The job or its list is null.</exception>
     /// <exception cref="System.ArgumentException">A value is outside its range or in an undefined unit; the parameter is named by its path.</exception>
@@ -54,8 +54,8 @@ public static class PanelStaples
         double ply = job.LeastPly, leg = job.Leg, under = job.Under, margin = job.Margin;
         trace.Given("t", ply, "mm", Sources.Given, meaning: "ply at its thinnest");
         trace.Given("l", leg, "mm", Sources.Given, meaning: "leg");
-        trace.Given("u", under, "mm", Sources.Given, meaning: "under the crown");
-        trace.Given("m", margin, "mm", Sources.Given, meaning: "ply to be kept before the point");
+        trace.Given("u", under, "mm", job.UnderSource, meaning: "under the crown");
+        trace.Given("m", margin, "mm", job.MarginSource, meaning: "ply to be kept before the point");
         double depth = trace.Step("d", nameof(depth), leg - under, "mm", AdhesiveDefaults.Staples);
         double left = trace.Step("r", nameof(left), ply - depth, "mm", AdhesiveDefaults.Staples);
         double longest = trace.Step("L", nameof(longest), ply - margin + under, "mm", AdhesiveDefaults.Staples);
@@ -111,7 +111,7 @@ public static class PanelStaples
         double spacing = job.Spacing is { } distance ? Door.Millimetres(distance, new Name(path + ".Spacing"), s_spacing, problems) : AdhesiveDefaults.StapleSpacing;
         double margin = job.Margin is { } kept ? Door.Millimetres(kept, new Name(path + ".Margin"), s_margin, problems) : AdhesiveDefaults.Margin;
         double bite = job.LeastBite is { } depth ? Door.Millimetres(depth, new Name(path + ".LeastBite"), s_under, problems) : AdhesiveDefaults.LeastBite;
-        return (problems?.Count ?? 0) > before ? null : new StapleNumbers { Edges = edges, LeastPly = ply.Least, Leg = leg, Under = under, Spacing = spacing, Margin = margin, LeastBite = bite };
+        return (problems?.Count ?? 0) > before ? null : new StapleNumbers { Edges = edges, LeastPly = ply.Least, Leg = leg, Under = under, UnderSource = job.UnderCrown is null ? AdhesiveDefaults.CrownSource : Sources.Given, MarginSource = job.Margin is null ? AdhesiveDefaults.MarginSource : Sources.Given, Spacing = spacing, Margin = margin, LeastBite = bite };
     }
 }
 
@@ -125,6 +125,10 @@ internal sealed class StapleNumbers
     internal double Leg { get; init; }
 
     internal double Under { get; init; }
+
+    internal Source UnderSource { get; init; } = Sources.Given;
+
+    internal Source MarginSource { get; init; } = Sources.Given;
 
     internal double Spacing { get; init; }
 

@@ -14,7 +14,7 @@ public static class PanelWrap
     /// <param name="job">The opening, what the panels are made of, how many there are, and windows in them.</param>
     /// <returns>Every panel with its sizes and cut-outs, the pieces of foam and cloth, and findings.</returns>
     /// <remarks>
-    /// <para>Formula: finished w = (W - 2 gap - (k - 1) joint)/k; at each wrapped edge, with s the squeezed foam (0 where the foam is trimmed flush): ply = w less cloth + s; foam = ply + ply thickness where foam goes round; cloth = ply + s + foam + ply thickness + s + turn-under. A window's cut-out in the ply is larger by cloth + s at each edge, and the cloth is cut the reach from there inward.</para>
+    /// <para>Formula: finished w = (W - 2 gap - (k - 1) joint)/k; at each wrapped edge, with s the squeezed foam (0 where the foam is trimmed flush): ply = w less cloth + s; foam = ply + ply thickness where foam goes round; cloth = ply + s + foam + ply thickness + s + turn-under. A window's cut-out in the ply is larger by cloth + s at each edge, and the cloth is cut the reach from there inward, or half of the cut-out's shorter side where that is less: then it is a slit.</para>
     /// <para>Validity: flat panels with square corners, or bent ones measured along the ply's face. The cloth's own thickness at its bends, and its stretch, are left out: the turn-under takes them up.</para>
     /// <para>Source: wrap-sizes (derived), wrap-cuts (derived); default-foam, default-turn-under, default-joint-reveal (common practice); default-wrap-gap, default-squeezed-foam, wrap-cut-stop (judgement).</para>
     /// </remarks>
@@ -77,30 +77,86 @@ public static class PanelWrap
         return problems;
     }
 
-    /// <summary>The one formula body for a panel's finished width.</summary>
-    internal static double SolveShare<TTrace>(double opening, double gap, double joint, double panels, TTrace trace)
+    /// <summary>The one formula body for the width that each panel of a row has of its opening.</summary>
+    internal static double SolveShare<TTrace>(WrapMake make, double opening, double panels, TTrace trace)
         where TTrace : struct, ITrace
     {
+        double gap = make.Gap, joint = make.Joint;
         trace.Given("W", opening, "mm", Sources.Given, meaning: "width of the opening");
-        trace.Given("e", gap, "mm", Sources.Given, meaning: "gap at each edge of the opening");
-        trace.Given("j", joint, "mm", Sources.Given, meaning: "joint between panels");
+        trace.Given("e", gap, "mm", make.GapSource, meaning: "gap at each edge of the opening");
+        trace.Given("j", joint, "mm", make.JointSource, meaning: "joint between panels");
         trace.Given("k", panels, string.Empty, Sources.Given, meaning: "panels in the row");
-        return trace.Step("w", "share", (opening - (2 * gap) - ((panels - 1) * joint)) / panels, "mm", WrapDefaults.Sizes);
+        return trace.Step("w", "finished", (opening - (2 * gap) - ((panels - 1) * joint)) / panels, "mm", WrapDefaults.Sizes, 1);
     }
 
-    /// <summary>The one formula body for the sizes across a panel one way. Edges are numbered from <paramref name="index"/> + 1.</summary>
-    internal static SideNumbers SolveSide<TTrace>(WrapMake make, double finished, EdgeWrap first, EdgeWrap last, int index, TTrace trace)
+    /// <summary>The same up the panels, where there is one.</summary>
+    internal static double SolveHeight<TTrace>(WrapMake make, double opening, TTrace trace)
+        where TTrace : struct, ITrace
+    {
+        double gap = make.Gap;
+        trace.Given("H", opening, "mm", Sources.Given, meaning: "height of the opening");
+        trace.Given("e", gap, "mm", make.GapSource, meaning: "gap at each edge of the opening");
+        return trace.Step("w", "finished", opening - (2 * gap), "mm", WrapDefaults.Sizes, 2);
+    }
+
+    /// <summary>The one formula body for the width of the opening that finished widths fill, joints and gaps with them. The first is known as w_1.</summary>
+    internal static double SolveOpening<TTrace>(WrapMake make, long[] row, TTrace trace)
+        where TTrace : struct, ITrace
+    {
+        double gap = make.Gap, joint = make.Joint, panels = row.Length, finished = Grid.Millimetres(row[0]);
+        double sum = trace.Step("S", nameof(sum), finished, "mm", WrapDefaults.Sizes, 1);
+        for (int i = 1; i < row.Length; i++)
+        {
+            double next = Grid.Millimetres(row[i]);
+            trace.Given("b", next, "mm", WrapDefaults.Sizes, i + 1, "finished width of the next panel");
+            sum = trace.Step("S", nameof(sum), sum + next, "mm", WrapDefaults.Sizes, i + 1);
+        }
+
+        trace.Given("e", gap, "mm", make.GapSource, meaning: "gap at each edge of the opening");
+        trace.Given("j", joint, "mm", make.JointSource, meaning: "joint between panels");
+        trace.Given("k", panels, string.Empty, Sources.Given, meaning: "panels in the row");
+        return trace.Step("W", "opening", sum + ((panels - 1) * joint) + (2 * gap), "mm", WrapDefaults.Sizes);
+    }
+
+    /// <summary>The same for its height. The finished height is known as w_2.</summary>
+    internal static double SolveOpeningHeight<TTrace>(WrapMake make, double finished, TTrace trace)
+        where TTrace : struct, ITrace
+    {
+        double gap = make.Gap;
+        trace.Given("e", gap, "mm", make.GapSource, meaning: "gap at each edge of the opening");
+        return trace.Step("H", "opening", finished + (2 * gap), "mm", WrapDefaults.Sizes);
+    }
+
+    /// <summary>
+    /// The one formula body for the sizes across a panel one way, from the finished size, which the caller's workings know by that name, or from a ply that is there.
+    /// Edges are numbered from <paramref name="index"/> + 1.
+    /// </summary>
+    internal static SideNumbers SolveSide<TTrace>(WrapMake make, double size, bool isPly, EdgeWrap first, EdgeWrap last, int index, TTrace trace)
         where TTrace : struct, ITrace
     {
         int side = (index / 2) + 1;
-        trace.Given("w", finished, "mm", Sources.Given, side, side == 1 ? "finished width" : "finished height");
+        double finished = size, ply = size;
+        if (isPly)
+        {
+            trace.Given("P", ply, "mm", Sources.Given, side, side == 1 ? "width of the ply" : "height of the ply");
+        }
+
         (double firstGrowth, double firstFoam, double firstReach) = SolveEdge(make, first, index + 1, (nameof(firstGrowth), nameof(firstFoam), nameof(firstReach)), trace);
         (double lastGrowth, double lastFoam, double lastReach) = SolveEdge(make, last, index + 2, (nameof(lastGrowth), nameof(lastFoam), nameof(lastReach)), trace);
-        double ply = trace.Step("P", nameof(ply), finished - firstGrowth - lastGrowth, "mm", WrapDefaults.Sizes, side);
-        double foam = make.Build.IsFoamBacked || make.Foam == 0 ? 0 : trace.Step("F", nameof(foam), ply + firstFoam + lastFoam, "mm", WrapDefaults.Sizes, side);
+        if (isPly)
+        {
+            finished = trace.Step("w", nameof(finished), ply + firstGrowth + lastGrowth, "mm", WrapDefaults.Sizes, side);
+        }
+        else
+        {
+            ply = trace.Step("P", nameof(ply), finished - firstGrowth - lastGrowth, "mm", WrapDefaults.Sizes, side);
+        }
+
+        double foam = make.HasFoamOfItsOwn ? trace.Step("F", nameof(foam), ply + firstFoam + lastFoam, "mm", WrapDefaults.Sizes, side) : 0;
         double cloth = trace.Step("C", nameof(cloth), ply + firstReach + lastReach, "mm", WrapDefaults.Sizes, side);
         return new SideNumbers
         {
+            Finished = Grid.Nanometres(finished),
             Ply = Grid.Nanometres(ply),
             Foam = Grid.Nanometres(foam),
             Cloth = Grid.Nanometres(cloth),
@@ -123,10 +179,17 @@ public static class PanelWrap
         double plyWidth = trace.Step("A", nameof(plyWidth), width + (2 * growth), "mm", WrapDefaults.Sizes);
         double plyHeight = trace.Step("B", nameof(plyHeight), height + (2 * growth), "mm", WrapDefaults.Sizes);
         double plyRadius = trace.Step("R", nameof(plyRadius), radius + growth, "mm", WrapDefaults.Cuts);
-        double foamWidth = trace.Step("F_a", nameof(foamWidth), Math.Max(0, plyWidth - (2 * foamReach)), "mm", WrapDefaults.Sizes);
-        double foamHeight = trace.Step("F_b", nameof(foamHeight), Math.Max(0, plyHeight - (2 * foamReach)), "mm", WrapDefaults.Sizes);
-        double clothWidth = trace.Step("C_a", nameof(clothWidth), Math.Max(0, plyWidth - (2 * reach)), "mm", WrapDefaults.Cuts);
-        double clothHeight = trace.Step("C_b", nameof(clothHeight), Math.Max(0, plyHeight - (2 * reach)), "mm", WrapDefaults.Cuts);
+        double foamWidth = 0, foamHeight = 0;
+        if (make.HasFoamOfItsOwn)
+        {
+            foamWidth = trace.Step("F_a", nameof(foamWidth), Math.Max(0, plyWidth - (2 * foamReach)), "mm", WrapDefaults.Sizes);
+            foamHeight = trace.Step("F_b", nameof(foamHeight), Math.Max(0, plyHeight - (2 * foamReach)), "mm", WrapDefaults.Sizes);
+        }
+
+        // The same on all four sides, so that the cuts at 45 degrees meet the ply's corners: a slit too ends as far from its ends as from its long edges.
+        double tab = trace.Step("b_t", nameof(tab), Math.Min(reach, Math.Min(plyWidth, plyHeight) / 2), "mm", WrapDefaults.Cuts);
+        double clothWidth = trace.Step("C_a", nameof(clothWidth), plyWidth - (2 * tab), "mm", WrapDefaults.Cuts);
+        double clothHeight = trace.Step("C_b", nameof(clothHeight), plyHeight - (2 * tab), "mm", WrapDefaults.Cuts);
         WindowCuts cuts = new()
         {
             IsWrapped = wrap != EdgeWrap.Unwrapped,
@@ -145,7 +208,6 @@ public static class PanelWrap
         }
 
         double turnUnder = make.TurnUnder, stop = WrapDefaults.CutStop, spacing = WrapDefaults.ReliefSpacing;
-        double tab = trace.Step("b_t", nameof(tab), Math.Min(reach, Math.Min(plyWidth, plyHeight) / 2), "mm", WrapDefaults.Cuts);
         double strip = trace.Step("u_s", nameof(strip), tab - (reach - turnUnder), "mm", WrapDefaults.Cuts);
         trace.Given("x", stop, "mm", WrapDefaults.CutRule, meaning: "where a cut stops short of the ply");
         trace.Given("y", spacing, "mm", WrapDefaults.CutRule, meaning: "greatest distance of cuts round a corner");
@@ -156,13 +218,13 @@ public static class PanelWrap
     }
 
     /// <summary>The one formula body for the triangle cut off the cloth at a corner, in nanometres.</summary>
-    internal static long SolveCorner<TTrace>(double firstReach, double lastReach, double turnUnder, TTrace trace)
+    internal static long SolveCorner<TTrace>(WrapMake make, double firstReach, double lastReach, TTrace trace)
         where TTrace : struct, ITrace
     {
-        double stop = WrapDefaults.CutStop;
+        double stop = WrapDefaults.CutStop, turnUnder = make.TurnUnder;
         trace.Given("d_u", firstReach, "mm", WrapDefaults.Sizes, meaning: "reach of the cloth beyond the ply on one side of the corner");
         trace.Given("d_v", lastReach, "mm", WrapDefaults.Sizes, meaning: "reach on the other");
-        trace.Given("u", turnUnder, "mm", Sources.Given, meaning: "turn-under");
+        trace.Given("u", turnUnder, "mm", make.TurnUnderSource, meaning: "turn-under");
         trace.Given("x", stop, "mm", WrapDefaults.CutRule, meaning: "where a cut stops short of the ply");
         double around = trace.Step("h", nameof(around), Math.Max(firstReach, lastReach) - turnUnder, "mm", WrapDefaults.Cuts);
         double leg = trace.Step("L", nameof(leg), Math.Max(0, firstReach + lastReach - (Math.Sqrt(2) * (around + stop))), "mm", WrapDefaults.Cuts);
@@ -184,10 +246,10 @@ public static class PanelWrap
         bool isRound = make.IsFoamRound(wrap);
         double squeezed = isRound ? make.Squeezed : 0, cloth = make.Cloth, foam = make.Foam, thickness = make.Ply, turnUnder = make.TurnUnder;
         trace.Given("c", cloth, "mm", Sources.Given, meaning: "thickness of the cloth");
-        trace.Given("f", foam, "mm", Sources.Given, meaning: "thickness of the foam");
+        trace.Given("f", foam, "mm", make.FoamSource, meaning: "thickness of the foam");
         trace.Given("t", thickness, "mm", Sources.Given, meaning: "thickness of the ply");
-        trace.Given("u", turnUnder, "mm", Sources.Given, meaning: "turn-under");
-        trace.Given("s", squeezed, "mm", Sources.Given, index, isRound ? "squeezed foam at the edge" : "no foam at the edge: it is trimmed flush");
+        trace.Given("u", turnUnder, "mm", make.TurnUnderSource, meaning: "turn-under");
+        trace.Given("s", squeezed, "mm", isRound ? make.SqueezedSource : WrapDefaults.Sizes, index, isRound ? "squeezed foam at the edge" : "no foam at the edge: it is trimmed flush");
         double growth = trace.Step("g", names.Growth, cloth + squeezed, "mm", WrapDefaults.Sizes, index);
         double beyond = 0;
         if (isRound && !make.Build.IsFoamBacked)

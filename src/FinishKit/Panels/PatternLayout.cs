@@ -44,7 +44,7 @@ public sealed class PatternLayout
     internal PatternLayout(PatternJob job)
     {
         Job = job;
-        _runsAlong = job.Plan.Build.Nap is NapDirection.TowardFront or NapDirection.TowardRear;
+        _runsAlong = job.Plan.Build.RunsAlong;
         long repeatAlong = Grid.Nanometres(Door.Millimetres(job.RepeatAlong)), end = 0, plain = 0;
         List<PatternPiece> pieces = [];
         List<CoverPiece> blocks = [];
@@ -182,7 +182,7 @@ public sealed class PatternLayout
             findings.Add(new Finding(
                 "panels-pattern-no-arrow",
                 Severity.Caution,
-                "The cloth was given no arrow: its pattern is laid with the roll running up the panels, and a pattern locks the pieces whatever the nap.",
+                $"The cloth was given no arrow: its pattern is laid with the roll running {(_runsAlong ? "along the van" : "up the panels")}, and a pattern locks the pieces whatever the nap.",
                 []));
         }
 

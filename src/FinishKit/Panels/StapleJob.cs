@@ -67,7 +67,7 @@ public sealed record StapleJob
     /// <summary>Length of the staple's legs, 1 to 50 mm.</summary>
     public required Length Leg { get; init; }
 
-    /// <summary>What lies between the staple's crown and the ply: cloth, squeezed foam of foam-backed cloth, 0 to 50 mm. Null counts as nothing, which is the careful side for the face.</summary>
+    /// <summary>What lies between the staple's crown and the ply: cloth, squeezed foam of foam-backed cloth, 0 to 50 mm; see <see cref="WrapPlan.UnderCrown"/>. Null counts as nothing, with a finding: the careful side for the face, not for the bite.</summary>
     public Length? UnderCrown { get; init; }
 
     /// <summary>Distance of staples at most, 5 to 500 mm. Default 40 mm (common practice).</summary>

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 using UnitsNet;
 
@@ -50,6 +51,7 @@ public sealed class StaplePlan
         Edges = [.. edges];
         Findings = Find();
         List<DefaultUsed> defaults = [];
+        Add(job.UnderCrown, "under-crown", numbers.Under, AdhesiveDefaults.CrownSource);
         Add(job.Spacing, "staple-spacing", numbers.Spacing, AdhesiveDefaults.SpacingSource);
         Add(job.Margin, "margin", numbers.Margin, AdhesiveDefaults.MarginSource);
         Add(job.LeastBite, "least-bite", numbers.LeastBite, AdhesiveDefaults.BiteSource);
@@ -166,9 +168,20 @@ public sealed class StaplePlan
             findings.Add(new Finding(
                 "panels-staple-short",
                 Severity.Caution,
-                $"Legs of {Print.Mm(_numbers.Leg)} go {Print.Mm(System.Math.Max(0, _depth))} into the ply, under the {Print.Mm(_numbers.LeastBite)} asked. {cure}",
+                $"Legs of {Print.Mm(_numbers.Leg)} go {Print.Mm(Math.Max(0, _depth))} into the ply, under the {Print.Mm(_numbers.LeastBite)} asked. {cure}",
                 [.. values],
                 AdhesiveDefaults.Staples));
+        }
+
+        if (Job.UnderCrown is null)
+        {
+            double most = Grid.Snap(_depth - _numbers.LeastBite);
+            findings.Add(new Finding(
+                "panels-staple-under-crown-unknown",
+                Severity.Note,
+                $"What lies between crown and ply was not given, and nothing is counted: every millimetre of cloth and foam there is one less in the ply. {(most >= 0 ? $"With more than {Print.Mm(most)} under the crown the legs go less deep than the {Print.Mm(_numbers.LeastBite)} asked." : "The legs go less deep than asked even so.")}",
+                [new("least-bite", _numbers.LeastBite, "mm"), new("most-under-crown", Math.Max(0, most), "mm")],
+                AdhesiveDefaults.CrownSource));
         }
 
         findings.Add(new Finding(

@@ -174,8 +174,14 @@ public sealed record WrapBuild
     /// <summary>Which way the nap, or the roll's arrow, lies on the panel. Default: unknown, with a finding.</summary>
     public NapDirection Nap { get; init; }
 
-    /// <summary>Which way the cloth stretches. Default: unknown, with a finding.</summary>
+    /// <summary>Which way the cloth stretches. Default: unknown, with a finding. A cloth without a nap is laid so that the greater stretch runs up the panels, round a wall's curve.</summary>
     public ClothStretch Stretch { get; init; }
+
+    /// <summary>Whether the roll runs along the van, not up the panels: with the nap, or without one so that the cloth stretches more up the panels.</summary>
+    internal bool RunsAlong => Nap is NapDirection.TowardFront or NapDirection.TowardRear || (Nap == NapDirection.None && Stretch == ClothStretch.AcrossRoll);
+
+    /// <summary>Whether the cloth stretches more along the van than up the panels.</summary>
+    internal bool StretchesAlong => Stretch == (RunsAlong ? ClothStretch.AlongRoll : ClothStretch.AcrossRoll);
 
     private ((double, double, double?, double?), (double?, double?, double?), (EdgeWrap, EdgeWrap, EdgeWrap, EdgeWrap, EdgeWrap, EdgeWrap), (bool, NapDirection, ClothStretch)) Key => (
         (Door.Millimetres(PlyThickness), Door.Millimetres(ClothThickness), Mm(FoamThickness), Mm(SqueezedFoam)),

@@ -1,3 +1,4 @@
+using System;
 using System.Collections.Generic;
 
 namespace FinishKit;
@@ -21,6 +22,7 @@ internal static class WrapFindings
 
         AddStrips(findings, plan, numbers.Make);
         AddTurnUnders(findings, plan, numbers);
+        AddTongues(findings, plan);
         AddCloth(findings, plan.Build);
         AddEdges(findings, plan, numbers.Make);
         findings.Add(new Finding(
@@ -62,6 +64,69 @@ internal static class WrapFindings
         }
     }
 
+    /// <summary>Ply beside a window, and between two, that is so narrow that it breaks; no ply between two at all.</summary>
+    private static void AddTongues(List<Finding> findings, WrapPlan plan)
+    {
+        long enough = Grid.Nanometres(PanelSplitDefaults.CornerDistance), least = long.MaxValue;
+        int places = 0;
+        foreach (WrappedPanel panel in plan.Panels)
+        {
+            for (int i = 0; i < panel.Windows.Count; i++)
+            {
+                WindowCutOut window = panel.Windows[i];
+                Look(window.FromFrontNm);
+                Look(panel.Sides.Ply - window.ToFrontNm);
+                Look(window.FromBottomNm);
+                Look(panel.Upright.Ply - window.ToBottomNm);
+                for (int k = 0; k < i; k++)
+                {
+                    long between = Between(panel.Windows[k], window);
+                    Look(between);
+                    if (between <= 0)
+                    {
+                        findings.Add(new Finding(
+                            "panels-wrap-windows-meet",
+                            Severity.Problem,
+                            $"No ply is left between windows {Print.Number(panel.Windows[k].Window)} and {Print.Number(window.Window)}: their cut-outs, larger than what is seen by what wraps their edges, meet. Make one opening of them, or move them apart.",
+                            [new("window", panel.Windows[k].Window, string.Empty), new("other-window", window.Window, string.Empty), new("panel", panel.Index, string.Empty), new("ply-between", Grid.Millimetres(between), "mm")],
+                            WrapDefaults.Sizes));
+                    }
+                }
+            }
+        }
+
+        if (places > 0)
+        {
+            findings.Add(new Finding(
+                "panels-wrap-ply-narrow",
+                Severity.Caution,
+                $"At {Print.Number(places)} {(places == 1 ? "place" : "places")} beside or between windows less than {Print.Mm(PanelSplitDefaults.CornerDistance)} of ply is left, {Print.Mm(Grid.Millimetres(least))} at the least: a tongue so narrow breaks when it is cut, wrapped or fixed. Move the window or the joint, end the panel at the window, or glue a backing behind it.",
+                [new("places", places, string.Empty), new("ply-left", Grid.Millimetres(least), "mm"), new("asked", PanelSplitDefaults.CornerDistance, "mm")],
+                PanelSplitDefaults.CornerSource));
+        }
+
+        void Look(long ply)
+        {
+            if (ply > 0 && ply < enough)
+            {
+                places++;
+                least = Math.Min(least, ply);
+            }
+        }
+    }
+
+    /// <summary>Least ply between two cut-outs, corner to corner where they do not face each other: from the middles of their rounds, less both radii.</summary>
+    private static long Between(WindowCutOut one, WindowCutOut other)
+    {
+        double rounds = one.Cuts.PlyRadius + other.Cuts.PlyRadius;
+        double u = Math.Max(0, rounds + Apart(one.FromFrontNm, one.ToFrontNm, other.FromFrontNm, other.ToFrontNm));
+        double v = Math.Max(0, rounds + Apart(one.FromBottomNm, one.ToBottomNm, other.FromBottomNm, other.ToBottomNm));
+        return (long)Math.Round(Math.Sqrt((u * u) + (v * v)) - rounds);
+    }
+
+    /// <summary>From the one's end to the other's beginning, whichever lies first; negative where they lie beside each other.</summary>
+    private static long Apart(long from, long to, long otherFrom, long otherTo) => Math.Max(otherFrom - to, from - otherTo);
+
     /// <summary>Where two turn-unders lie on each other the back stands proud of its fixings.</summary>
     private static void AddTurnUnders(List<Finding> findings, WrapPlan plan, WrapNumbers numbers)
     {
@@ -70,16 +135,27 @@ internal static class WrapFindings
         long least = long.MaxValue;
         foreach (WrappedPanel panel in plan.Panels)
         {
-            long front = Turn(numbers.FrontOf(panel.Index)), rear = Turn(numbers.RearOf(panel.Index)), bottom = Turn(plan.Build.Bottom), top = Turn(plan.Build.Top), around = Turn(plan.Build.AtWindows);
+            long front = Turn(numbers.FrontOf(panel.Index)), rear = Turn(numbers.RearOf(panel.Index)), bottom = Turn(plan.Build.Bottom), top = Turn(plan.Build.Top);
             Look(panel.Sides.Ply, front, rear);
             Look(panel.Upright.Ply, bottom, top);
-            foreach (WindowCutOut window in panel.Windows)
+            for (int i = 0; i < panel.Windows.Count; i++)
             {
-                long u = Grid.Nanometres(Door.Millimetres(window.PlyFromFront)), v = Grid.Nanometres(Door.Millimetres(window.PlyFromBottom));
-                Look(u, front, around);
-                Look(panel.Sides.Ply - u - window.Cuts.PlyWidth, rear, around);
-                Look(v, bottom, around);
-                Look(panel.Upright.Ply - v - window.Cuts.PlyHeight, top, around);
+                WindowCutOut window = panel.Windows[i];
+                long around = window.Cuts.Turned;
+                Look(window.FromFrontNm, front, around);
+                Look(panel.Sides.Ply - window.ToFrontNm, rear, around);
+                Look(window.FromBottomNm, bottom, around);
+                Look(panel.Upright.Ply - window.ToBottomNm, top, around);
+                for (int k = 0; k < i; k++)
+                {
+                    // Cut-outs that face each other; corner to corner the cloth is cut away.
+                    WindowCutOut other = panel.Windows[k];
+                    long u = Apart(window.FromFrontNm, window.ToFrontNm, other.FromFrontNm, other.ToFrontNm), v = Apart(window.FromBottomNm, window.ToBottomNm, other.FromBottomNm, other.ToBottomNm);
+                    if ((u > 0 && v < 0) || (v > 0 && u < 0))
+                    {
+                        Look(Math.Max(u, v), around, other.Cuts.Turned);
+                    }
+                }
             }
         }
 
@@ -100,7 +176,7 @@ internal static class WrapFindings
             if (one + other > ply)
             {
                 places++;
-                least = System.Math.Min(least, ply);
+                least = Math.Min(least, ply);
             }
         }
     }
@@ -122,6 +198,15 @@ internal static class WrapFindings
                 "panels-wrap-stretch-unknown",
                 Severity.Note,
                 "Which way the cloth stretches was not given: no piece may be turned. On a curved panel the greater stretch goes round the curve.",
+                []));
+        }
+
+        if (build.StretchesAlong)
+        {
+            findings.Add(new Finding(
+                "panels-wrap-stretch-along-van",
+                Severity.Note,
+                $"With the roll running {(build.RunsAlong ? "along the van" : "up the panels")} the cloth stretches more along the van than up the panels: round a curve of the wall it gives less, and is harder to draw down without folds. Try it on an offcut.",
                 []));
         }
     }

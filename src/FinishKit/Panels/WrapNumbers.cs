@@ -31,6 +31,19 @@ internal sealed class WrapMake
 
     internal double Joint { get; private set; }
 
+    /// <summary>Whether foam is cut from a roll of its own.</summary>
+    internal bool HasFoamOfItsOwn => !Build.IsFoamBacked && Foam > 0;
+
+    internal Source FoamSource => Build.FoamThickness is null ? WrapDefaults.FoamSource : Sources.Given;
+
+    internal Source SqueezedSource => Build.SqueezedFoam is null ? WrapDefaults.SqueezedSource : Sources.Given;
+
+    internal Source TurnUnderSource => Build.TurnUnder is null ? WrapDefaults.TurnUnderSource : Sources.Given;
+
+    internal Source GapSource => Build.EdgeGap is null ? WrapDefaults.GapSource : Sources.Given;
+
+    internal Source JointSource => Build.Joint is null ? WrapDefaults.RevealSource : Sources.Given;
+
     internal static WrapMake? Read(WrapBuild build, string path, List<InputProblem>? problems)
     {
         if (Door.IsMissing(build, new Name(path), "what the panels are made of", problems))
@@ -98,6 +111,9 @@ internal sealed class WrapNumbers
 
     private WrapNumbers(WrapMake make, long[] finished, long height, WindowNumbers[] windows) => (Make, Finished, Height, Windows) = (make, finished, height, windows);
 
+    /// <summary>Whether plies were given, not an opening.</summary>
+    internal bool IsFromPly { get; private init; }
+
     internal WrapMake Make { get; }
 
     /// <summary>Finished widths, front to rear.</summary>
@@ -107,21 +123,9 @@ internal sealed class WrapNumbers
 
     internal WindowNumbers[] Windows { get; }
 
-    internal long OpeningWidth
-    {
-        get
-        {
-            long width = (2 * Grid.Nanometres(Make.Gap)) + ((Finished.Length - 1) * Grid.Nanometres(Make.Joint));
-            foreach (long finished in Finished)
-            {
-                width += finished;
-            }
+    internal long OpeningWidth => Grid.Nanometres(PanelWrap.SolveOpening(Make, Finished, default(Silent)));
 
-            return width;
-        }
-    }
-
-    internal long OpeningHeight => Height + (2 * Grid.Nanometres(Make.Gap));
+    internal long OpeningHeight => Grid.Nanometres(PanelWrap.SolveOpeningHeight(Make, Grid.Millimetres(Height), default(Silent)));
 
     /// <summary>Null where there is a problem.</summary>
     internal static WrapNumbers? Read(WrapJob job, string path, List<InputProblem>? problems)
@@ -202,11 +206,11 @@ internal sealed class WrapNumbers
         long[] finished = new long[widths.Length];
         for (int i = 0; i < widths.Length; i++)
         {
-            // A ply is its finished size less a growth that does not depend on it.
-            finished[i] = Grid.Nanometres(widths[i]) - numbers.Sides(i).Ply;
+            finished[i] = PanelWrap.SolveSide(make!, widths[i], isPly: true, numbers.FrontOf(i), numbers.RearOf(i), 0, default(Silent)).Finished;
         }
 
-        return new WrapNumbers(make!, finished, Grid.Nanometres(height) - numbers.Upright.Ply, []);
+        long high = PanelWrap.SolveSide(make!, height, isPly: true, make!.Build.Bottom, make.Build.Top, 2, default(Silent)).Finished;
+        return new WrapNumbers(make, finished, high, []) { IsFromPly = true };
     }
 
     internal EdgeWrap FrontOf(int panel) => panel == 0 ? Make.Build.Front : Make.Build.AtJoints;
@@ -214,10 +218,10 @@ internal sealed class WrapNumbers
     internal EdgeWrap RearOf(int panel) => panel == Finished.Length - 1 ? Make.Build.Rear : Make.Build.AtJoints;
 
     /// <summary>Sizes of a panel along the row.</summary>
-    internal SideNumbers Sides(int panel) => PanelWrap.SolveSide(Make, Grid.Millimetres(Finished[panel]), FrontOf(panel), RearOf(panel), 0, default(Silent));
+    internal SideNumbers Sides(int panel) => PanelWrap.SolveSide(Make, Grid.Millimetres(Finished[panel]), isPly: false, FrontOf(panel), RearOf(panel), 0, default(Silent));
 
     /// <summary>Sizes up the panels, the same for all.</summary>
-    internal SideNumbers Upright => PanelWrap.SolveSide(Make, Grid.Millimetres(Height), Make.Build.Bottom, Make.Build.Top, 2, default(Silent));
+    internal SideNumbers Upright => PanelWrap.SolveSide(Make, Grid.Millimetres(Height), isPly: false, Make.Build.Bottom, Make.Build.Top, 2, default(Silent));
 
     private static WindowNumbers[] ReadWindows(WrapJob job, string path, List<InputProblem>? problems)
     {
@@ -234,6 +238,7 @@ internal sealed class WrapNumbers
         }
 
         WindowNumbers[] windows = new WindowNumbers[job.Windows.Count];
+        List<WindowNumbers> read = [];
         for (int i = 0; i < windows.Length; i++)
         {
             PanelWindow window = job.Windows[i];
@@ -243,6 +248,7 @@ internal sealed class WrapNumbers
                 continue;
             }
 
+            int before = problems?.Count ?? 0;
             FaceOpening opening = window.Opening;
             double fromU = Door.Millimetres(opening.FromU, at.Then(".Opening.FromU"), s_place, problems);
             double toU = Door.Millimetres(opening.ToU, at.Then(".Opening.ToU"), s_place, problems);
@@ -265,6 +271,15 @@ internal sealed class WrapNumbers
             }
 
             windows[i] = new WindowNumbers(fromU, toU, fromV, toV, radius);
+            if ((problems?.Count ?? 0) == before)
+            {
+                if (read.Exists(windows[i].IsOver))
+                {
+                    Door.Report(new InputProblem(at.ToString(), window.ToString(), "over no other window", isRange: true), problems);
+                }
+
+                read.Add(windows[i]);
+            }
         }
 
         return windows;
@@ -283,11 +298,16 @@ internal readonly struct WindowNumbers(double fromU, double toU, double fromV, d
     internal double ToV { get; } = toV;
 
     internal double Radius { get; } = radius;
+
+    /// <summary>Whether the rectangles lie over each other; edges that touch do not.</summary>
+    internal bool IsOver(WindowNumbers other) => FromU < other.ToU && other.FromU < ToU && FromV < other.ToV && other.FromV < ToV;
 }
 
 /// <summary>Sizes across a panel one way, and what its two edges add, in whole nanometres.</summary>
 internal readonly struct SideNumbers
 {
+    internal long Finished { get; init; }
+
     internal long Ply { get; init; }
 
     internal long Foam { get; init; }
@@ -323,6 +343,9 @@ internal readonly struct WindowCuts
 
     /// <summary>Cloth that can be had on the back, up to the turn-under; 0 or less where it does not get there.</summary>
     internal long Strip { get; init; }
+
+    /// <summary>Cloth that lies on the back all round.</summary>
+    internal long Turned => IsWrapped ? Math.Max(0, Strip) : 0;
 
     internal long Relief { get; init; }
 

@@ -51,8 +51,7 @@ public sealed class WindowCutOut
     {
         Window = window;
         Cuts = cuts;
-        PlyFromFront = WrapPlan.Mm(plyFromFront);
-        PlyFromBottom = WrapPlan.Mm(plyFromBottom);
+        (FromFrontNm, FromBottomNm) = (plyFromFront, plyFromBottom);
         ClothFromFront = WrapPlan.Mm(clothFromFront);
         ClothFromBottom = WrapPlan.Mm(clothFromBottom);
     }
@@ -61,10 +60,10 @@ public sealed class WindowCutOut
     public int Window { get; }
 
     /// <summary>From the ply's front edge to the cut-out.</summary>
-    public Length PlyFromFront { get; }
+    public Length PlyFromFront => WrapPlan.Mm(FromFrontNm);
 
     /// <summary>From the ply's lower edge to the cut-out.</summary>
-    public Length PlyFromBottom { get; }
+    public Length PlyFromBottom => WrapPlan.Mm(FromBottomNm);
 
     /// <summary>Width of the cut-out in the ply.</summary>
     public Length PlyWidth => WrapPlan.Mm(Cuts.PlyWidth);
@@ -75,10 +74,10 @@ public sealed class WindowCutOut
     /// <summary>Radius of its corners, which runs parallel to the corner that is seen.</summary>
     public Length PlyRadius => WrapPlan.Mm(Cuts.PlyRadius);
 
-    /// <summary>Width of the opening in the foam.</summary>
+    /// <summary>Width of the opening in the foam; 0 where no foam of its own is cut.</summary>
     public Length FoamWidth => WrapPlan.Mm(Cuts.FoamWidth);
 
-    /// <summary>Its height.</summary>
+    /// <summary>Its height; 0 where no foam of its own is cut.</summary>
     public Length FoamHeight => WrapPlan.Mm(Cuts.FoamHeight);
 
     /// <summary>From the cloth's front edge to the piece that is cut out of it.</summary>
@@ -87,22 +86,32 @@ public sealed class WindowCutOut
     /// <summary>From the cloth's lower edge to it.</summary>
     public Length ClothFromBottom { get; }
 
-    /// <summary>Width of the piece cut out of the cloth; 0 where it is a slit.</summary>
+    /// <summary>Width of the piece cut out of the cloth; 0 where it is an upright slit.</summary>
     public Length ClothWidth => WrapPlan.Mm(Cuts.ClothWidth);
 
-    /// <summary>Its height; 0 where it is a slit.</summary>
+    /// <summary>Its height; 0 where it is a level slit. A slit ends as far from the ends of the ply's cut-out as from its long edges.</summary>
     public Length ClothHeight => WrapPlan.Mm(Cuts.ClothHeight);
 
-    /// <summary>Least cloth that comes to lie on the back along the window, up to the turn-under; negative by what lacks where it does not get there.</summary>
+    /// <summary>Cloth that comes to lie on the back all round the window, up to the turn-under; negative by what lacks where it does not get there.</summary>
     public Length Strip => WrapPlan.Mm(Cuts.Strip);
 
-    /// <summary>Length of the relief cut at 45° in each corner, outward from the corner of what is cut out of the cloth; 0 where none is needed.</summary>
+    /// <summary>Length of the relief cut at 45° in each corner, outward from the corner of what is cut out of the cloth (the end of a slit) toward the ply's corner; 0 where none is needed.</summary>
     public Length ReliefCut => WrapPlan.Mm(Cuts.Relief);
 
     /// <summary>Relief cuts in each corner, spread over its round, the middle one at 45°.</summary>
     public int ReliefCutsPerCorner => Cuts.ReliefsPerCorner;
 
     internal WindowCuts Cuts { get; }
+
+    /// <summary>From the ply's front edge to the cut-out in it.</summary>
+    internal long FromFrontNm { get; }
+
+    internal long ToFrontNm => FromFrontNm + Cuts.PlyWidth;
+
+    /// <summary>From the ply's lower edge to the cut-out in it.</summary>
+    internal long FromBottomNm { get; }
+
+    internal long ToBottomNm => FromBottomNm + Cuts.PlyHeight;
 
     /// <summary>Cut-outs of ply and cloth, invariant.</summary>
     /// <returns>The text.</returns>
@@ -231,7 +240,7 @@ public sealed class WrapPlan
         ClothPieces = [.. Pieces(isCloth: true)];
         FoamPieces = [.. Pieces(isCloth: false)];
         Findings = WrapFindings.Of(this, numbers, astray);
-        DefaultsUsed = Defaults(make);
+        DefaultsUsed = Defaults(numbers);
     }
 
     /// <summary>What the panels are made of.</summary>
@@ -270,7 +279,10 @@ public sealed class WrapPlan
     /// <summary>What a person should know, gravest first.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: a window that no panel can hold, or whose edges the cloth does not reach round.</summary>
+    /// <summary>What lies between a staple's crown and the ply on the back: the cloth, and the foam that foam-backed cloth brings with it, squeezed. For <see cref="StapleJob.UnderCrown"/>.</summary>
+    public Length UnderCrown => Door.Millimetres(Grid.Snap(_numbers.Make.Cloth + (Build.IsFoamBacked ? _numbers.Make.Squeezed : 0)));
+
+    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: a window that no panel can hold, or whose edges the cloth does not reach round, or two with no ply between.</summary>
     public bool HasProblem => Findings[0].Severity >= Severity.Problem;
 
     /// <summary>The defaults taken because the build gave no figure of its own.</summary>
@@ -284,12 +296,24 @@ public sealed class WrapPlan
     {
         Recorder recorder = new();
         WrapMake make = _numbers.Make;
-        PanelWrap.SolveShare(Grid.Millimetres(_numbers.OpeningWidth), make.Gap, make.Joint, Panels.Count, recorder);
-        PanelWrap.SolveSide(make, Grid.Millimetres(_numbers.Finished[0]), _numbers.FrontOf(0), _numbers.RearOf(0), 0, recorder);
-        PanelWrap.SolveSide(make, Grid.Millimetres(_numbers.Height), make.Build.Bottom, make.Build.Top, 2, recorder);
+        bool isPly = _numbers.IsFromPly;
+        double width = isPly ? Grid.Millimetres(Panels[0].Sides.Ply) : PanelWrap.SolveShare(make, Grid.Millimetres(_numbers.OpeningWidth), Panels.Count, recorder);
+        PanelWrap.SolveSide(make, width, isPly, _numbers.FrontOf(0), _numbers.RearOf(0), 0, recorder);
+        if (isPly)
+        {
+            PanelWrap.SolveOpening(make, _numbers.Finished, recorder);
+        }
+
+        double height = isPly ? Grid.Millimetres(_numbers.Upright.Ply) : PanelWrap.SolveHeight(make, Grid.Millimetres(_numbers.OpeningHeight), recorder);
+        PanelWrap.SolveSide(make, height, isPly, make.Build.Bottom, make.Build.Top, 2, recorder);
+        if (isPly)
+        {
+            PanelWrap.SolveOpeningHeight(make, Grid.Millimetres(_numbers.Height), recorder);
+        }
+
         foreach ((long u, long v) in CornerReaches(_numbers, 0, Panels[0].Sides, Panels[0].Upright))
         {
-            PanelWrap.SolveCorner(Grid.Millimetres(u), Grid.Millimetres(v), make.TurnUnder, recorder);
+            PanelWrap.SolveCorner(make, Grid.Millimetres(u), Grid.Millimetres(v), recorder);
             break;
         }
 
@@ -362,7 +386,7 @@ public sealed class WrapPlan
         long? least = null;
         foreach ((long u, long v) in CornerReaches(numbers, panel, sides, upright))
         {
-            long leg = PanelWrap.SolveCorner(Grid.Millimetres(u), Grid.Millimetres(v), numbers.Make.TurnUnder, default(Silent));
+            long leg = PanelWrap.SolveCorner(numbers.Make, Grid.Millimetres(u), Grid.Millimetres(v), default(Silent));
             least = least is { } other ? Math.Min(other, leg) : leg;
         }
 
@@ -391,15 +415,31 @@ public sealed class WrapPlan
         return area;
     }
 
-    private static IReadOnlyList<DefaultUsed> Defaults(WrapMake make)
+    /// <summary>Only what a size rests on: a joint where panels meet, squeezed foam where foam goes round an edge.</summary>
+    private static IReadOnlyList<DefaultUsed> Defaults(WrapNumbers numbers)
     {
+        WrapMake make = numbers.Make;
+        WrapBuild build = make.Build;
+        bool hasJoints = numbers.Finished.Length > 1, isWrapped = false, isFoamRound = false;
+        Look(build.Front);
+        Look(build.Rear);
+        Look(build.Top);
+        Look(build.Bottom);
+        Look(hasJoints ? build.AtJoints : EdgeWrap.Unwrapped);
+        Look(numbers.Windows.Length > 0 ? build.AtWindows : EdgeWrap.Unwrapped);
         List<DefaultUsed> defaults = [];
-        Add(make.Build.FoamThickness, "foam-thickness", make.Foam, WrapDefaults.FoamSource);
-        Add(make.Build.SqueezedFoam, "squeezed-foam", make.Squeezed, WrapDefaults.SqueezedSource);
-        Add(make.Build.TurnUnder, "turn-under", make.TurnUnder, WrapDefaults.TurnUnderSource);
-        Add(make.Build.EdgeGap, "edge-gap", make.Gap, WrapDefaults.GapSource);
-        Add(make.Build.Joint, "joint", make.Joint, WrapDefaults.RevealSource);
+        Add(build.FoamThickness, "foam-thickness", make.Foam, WrapDefaults.FoamSource);
+        Add(isFoamRound && make.Foam > 0 ? build.SqueezedFoam : default(Length), "squeezed-foam", make.Squeezed, WrapDefaults.SqueezedSource);
+        Add(isWrapped ? build.TurnUnder : default(Length), "turn-under", make.TurnUnder, WrapDefaults.TurnUnderSource);
+        Add(build.EdgeGap, "edge-gap", make.Gap, WrapDefaults.GapSource);
+        Add(hasJoints ? build.Joint : default(Length), "joint", make.Joint, WrapDefaults.RevealSource);
         return [.. defaults];
+
+        void Look(EdgeWrap wrap)
+        {
+            isWrapped |= wrap != EdgeWrap.Unwrapped;
+            isFoamRound |= make.IsFoamRound(wrap);
+        }
 
         void Add(Length? given, string name, double value, Source source)
         {
@@ -423,7 +463,7 @@ public sealed class WrapPlan
 
     private IEnumerable<CoverPiece> Pieces(bool isCloth)
     {
-        bool runsAlong = Build.Nap is NapDirection.TowardFront or NapDirection.TowardRear;
+        bool runsAlong = Build.RunsAlong;
         bool isTurnable = !isCloth || (Build.Nap == NapDirection.None && Build.Stretch is ClothStretch.BothWays or ClothStretch.None);
         foreach (WrappedPanel panel in Panels)
         {

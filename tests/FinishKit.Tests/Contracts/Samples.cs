@@ -351,10 +351,16 @@ internal static class Samples
         yield return ("foam round and raw edges", PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) { Front = EdgeWrap.FoamRound, Rear = EdgeWrap.Unwrapped, AtJoints = EdgeWrap.Unwrapped, AtWindows = EdgeWrap.FoamRound } }));
         yield return ("foam-backed cloth, windows astray", PanelWrap.Plan(row with { Build = wrapped with { IsFoamBacked = true, FoamThickness = Mm(5.5) }, Windows = [new PanelWindow(new FaceOpening(Mm(700), Mm(900.5), Mm(200), Mm(400))), new PanelWindow(new FaceOpening(Mm(100), Mm(112.5), Mm(200), Mm(400)))] }));
         yield return ("raw windows", PanelWrap.Plan(row with { Build = wrapped with { AtWindows = EdgeWrap.Unwrapped, FoamThickness = Mm(0) } }));
+        yield return ("a slit, a tongue between windows, windows that meet", PanelWrap.Plan(row with
+        {
+            Build = new WrapBuild(Mm(6.5), Mm(0.95)) { Nap = NapDirection.TowardTop, Stretch = ClothStretch.AcrossRoll },
+            Windows = [new PanelWindow(new FaceOpening(Mm(100), Mm(300.5), Mm(200), Mm(260.25))), new PanelWindow(new FaceOpening(Mm(310.25), Mm(400), Mm(200), Mm(400))), new PanelWindow(new FaceOpening(Mm(401.5), Mm(600), Mm(200), Mm(400)))],
+        }));
         yield return ("from plies", PanelWrap.FromPly([Mm(600.5), Mm(40.25)], Mm(400), wrapped));
         yield return ("a pattern", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row), Mm(320.5), Mm(1234.5)) { CentredOnPanel = 1, RollWidth = Mm(1370) }));
         yield return ("a pattern on a narrow roll", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) }), Mm(0), Mm(64.25)) { RollWidth = Mm(700.5) }));
         yield return ("adhesive", PanelAdhesive.Needed(UnitsNet.Area.FromSquareMeters(1234.5 / 10), surfaces: 1));
+        yield return ("adhesive in cans", PanelAdhesive.Needed(UnitsNet.Area.FromSquareMeters(12.5), UnitsNet.Area.FromSquareMeters(3.25)));
         yield return ("no adhesive", default(AdhesiveNeed));
         StapleJob stapled = new([Mm(1234.5), Mm(595.25)], TolerancedLength.PlusMinus(Mm(6.5), Mm(0.45)), Mm(5.5));
         yield return ("staples", PanelStaples.SetOut(stapled));

@@ -225,6 +225,7 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         Assert.Contains("ply 942.8 (37-7/64) 344 (13-35/64)", sheet, StringComparison.Ordinal); // 947.75 - 2 x (1 + 1.5); 349 - 5
         Assert.Contains("of foam-backed cloth, 1500 mm", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("foam 942", sheet, StringComparison.Ordinal);
+        Assert.Contains("2.5 mm deep, 3.5 mm of the thinnest ply before the point; legs up to 7 mm will do", sheet, StringComparison.Ordinal); // 1 of cloth and 1.5 of foam under the crown: 5 - 2.5; 6.0 - 2.5; 6.0 - 1.5 + 2.5
         Assert.Contains("backed materials 153.50, 4.5 hours", sheet, StringComparison.Ordinal); // the comparison is the same whichever is made
     }
 

@@ -41,7 +41,7 @@ public sealed class AdhesiveAndStapleTests
         AdhesiveNeed need = PanelAdhesive.Needed(Area.FromSquareMeters(5), coats: 2, surfaces: 1);
         Assert.Equal(2, need.Containers); // 5 x 1 x 2 over 5
         Assert.Equal(SourceKind.CommonPractice, Assert.Single(need.DefaultsUsed).Source.Kind);
-        Assert.Equal(["panels-adhesive-vapour", "panels-adhesive-one-surface"], need.Findings.Select(static finding => finding.Code));
+        Assert.Equal(["panels-adhesive-vapour", "panels-adhesive-litres", "panels-adhesive-one-surface"], need.Findings.Select(static finding => finding.Code));
         AdhesiveNeed none = PanelAdhesive.Needed(Area.FromSquareMeters(0));
         Assert.Equal((0, 0), (none.Containers, none.ToBuy));
         Assert.Empty(none.Findings);
@@ -51,6 +51,31 @@ public sealed class AdhesiveAndStapleTests
     public void Adhesive_problems_are_reported_at_once() => Assert.Equal(
         ["bonded", "covered", "coats", "surfaces"],
         PanelAdhesive.CheckNeeded(Area.FromSquareMeters(-1), new Area(1, (AreaUnit)999), 0, 3).Select(static problem => problem.Parameter));
+
+    /// <summary>4 mm² for 4 m² is a slip of the unit: 6.2 m² would take three million cans. At the least that is taken, a square decimetre, the most is 500 x 2 x 10 over 0.01: a million.</summary>
+    [Fact]
+    public void What_a_container_covers_is_a_square_decimetre_or_more()
+    {
+        Assert.Equal(["covered"], PanelAdhesive.CheckNeeded(Area.FromSquareMeters(6.2), Area.FromSquareMillimeters(4)).Select(static problem => problem.Parameter));
+        Assert.Equal(["covered"], PanelAdhesive.CheckNeeded(Area.FromSquareMeters(500), Area.FromSquareMillimeters(9_999.999), 10).Select(static problem => problem.Parameter));
+        Assert.Equal(1_000_000, PanelAdhesive.Needed(Area.FromSquareMeters(500), Area.FromSquareMillimeters(10_000), 10).ToBuy);
+    }
+
+    /// <summary>The default is what a litre coats, so its answer is in litres; of the caller's containers only the caller knows what they hold.</summary>
+    [Fact]
+    public void With_the_default_coverage_the_answer_is_in_litres()
+    {
+        AdhesiveNeed litres = PanelAdhesive.Needed(Area.FromSquareMeters(6.2)), cans = PanelAdhesive.Needed(Area.FromSquareMeters(6.2), Area.FromSquareMeters(5));
+        Assert.Equal("2.48 litres of adhesive for 6.2 m², 3 to buy", litres.ToString()); // 12.4 over 5
+        Assert.Equal("2.48 containers of adhesive for 6.2 m², 3 to buy", cans.ToString());
+        Assert.Equal(["l", "l"], litres.Figures().Where(static figure => figure.Name is "containers" or "to-buy").Select(static figure => figure.Unit));
+        Assert.Equal([string.Empty, string.Empty], cans.Figures().Where(static figure => figure.Name is "containers" or "to-buy").Select(static figure => figure.Unit));
+        Assert.Equal(Severity.Note, litres.Findings.Single(static finding => finding.Code == "panels-adhesive-litres").Severity);
+        Assert.DoesNotContain(cans.Findings, static finding => finding.Code == "panels-adhesive-litres");
+        Assert.Equal("default-adhesive-coverage", litres.Explain().Steps.Single(static step => step.Value.Name == "K").Source.Id);
+        Assert.Equal("l", litres.Explain().Steps.Single(static step => step.Value.Name == "n").Value.Unit);
+        WorkingsCheck.Recompute(litres.Explain());
+    }
 
     [Fact]
     public void Answers_compare_by_what_they_were_asked()
@@ -121,6 +146,30 @@ public sealed class AdhesiveAndStapleTests
         StaplePlan thin = PanelStaples.SetOut(s_job with { PlyThickness = Mm(5.499999), Leg = Mm(4) });
         Assert.Null(thin.LongestLeg);
         Assert.Contains("glue only", thin.Findings[0].Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Legs of 4 without anything under the crown go 4 deep, just the least bite; 2.5 of cloth and foam would leave 1.5. That it was not counted is said.</summary>
+    [Fact]
+    public void What_lies_under_the_crown_is_not_nothing_in_silence()
+    {
+        StapleJob job = s_job with { Leg = Mm(4), UnderCrown = null };
+        StaplePlan plan = PanelStaples.SetOut(job);
+        Finding note = plan.Findings.Single(static finding => finding.Code == "panels-staple-under-crown-unknown");
+        Assert.Equal(Severity.Note, note.Severity);
+        Assert.Equal(0, note.Values.Single(static value => value.Name == "most-under-crown").Value); // 4 - 4
+        Assert.Equal(("under-crown", 0), plan.DefaultsUsed.Where(static used => used.Figure.Name == "under-crown").Select(static used => (used.Figure.Name, used.Figure.Value)).Single());
+        Assert.Equal(1, PanelStaples.SetOut(job with { Leg = Mm(5) }).Findings.Single(static finding => finding.Code == "panels-staple-under-crown-unknown").Values[^1].Value);
+        Assert.DoesNotContain(PanelStaples.SetOut(job with { UnderCrown = Mm(0) }).Findings, static finding => finding.Code == "panels-staple-under-crown-unknown");
+        StaplePlan told = PanelStaples.SetOut(job with { UnderCrown = Mm(2.5) });
+        Assert.Equal(1.5, told.Depth.Millimeters);
+        Assert.Equal(["panels-staple-short", "panels-staple-not-counted"], told.Findings.Select(static finding => finding.Code));
+        Assert.DoesNotContain(told.DefaultsUsed, static used => used.Figure.Name == "under-crown");
+        WorkingsCheck.Recompute(plan.Explain());
+
+        // What a wrapped panel has there: 1 of cloth, and the foam of 3 that came with it, squeezed to half.
+        WrapBuild build = new(Mm(6.5), Mm(1));
+        Assert.Equal(1, PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), build with { Top = EdgeWrap.FoamRound })).UnderCrown.Millimeters);
+        Assert.Equal(2.5, PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), build with { IsFoamBacked = true })).UnderCrown.Millimeters);
     }
 
     [Fact]

@@ -62,6 +62,17 @@ public sealed class PatternTests
         Assert.Equal([55, 114.5, 114.5], turned.Pieces.Select(static piece => piece.Extra.Millimeters));
     }
 
+    /// <summary>A cloth without a nap that stretches more across the roll is laid with the roll along the van, so that it stretches up the panels: as with the nap toward the rear.</summary>
+    [Fact]
+    public void The_pattern_lies_as_the_pieces_do()
+    {
+        PatternLayout turned = PatternMatch.Lay(new PatternJob(PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), s_build with { Nap = NapDirection.None, Stretch = ClothStretch.AcrossRoll }) { Panels = 3 }), Mm(200), Mm(320)));
+        Assert.Equal([687, 687, 687], turned.Pieces.Select(static piece => piece.Piece.Along.Millimeters));
+        Assert.Equal([55, 56.5, 58], turned.Pieces.Select(static piece => piece.OffsetAlong.Millimeters));
+        Assert.All(turned.Pieces, static piece => Assert.Equal(28, piece.OffsetAcross.Millimeters));
+        Assert.Contains("along the van", turned.Findings.Single(static finding => finding.Code == "panels-pattern-no-arrow").Message, StringComparison.Ordinal);
+    }
+
     /// <summary>The widest needs 58 + 687 = 745 from the selvedge: a roll exactly so wide will do.</summary>
     [Fact]
     public void The_roll_must_hold_the_piece_from_the_start_of_a_repeat()

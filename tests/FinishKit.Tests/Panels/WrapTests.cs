@@ -35,6 +35,8 @@ public sealed class WrapTests
         ["a window null"] = (s_windowed with { Windows = [null!] }, ["job.Windows[0]"]),
         ["a window nowhere"] = (s_windowed with { Windows = [new PanelWindow(null!)] }, ["job.Windows[0].Opening"]),
         ["a window turned round"] = (s_windowed with { Windows = [Window(900, 500, 200, 400, 0)] }, ["job.Windows[0].Opening.ToU"]),
+        ["a window over another"] = (s_windowed with { Windows = [Window(500, 900, 200, 400, 0), Window(899.999999, 1000, 399.999999, 500, 0)] }, ["job.Windows[1]"]),
+        ["the same window twice"] = (s_windowed with { Windows = [Window(100, 900, 100, 500, 0), Window(100, 900, 100, 500, 0)] }, ["job.Windows[1]"]),
         ["corners too round"] = (s_windowed with { Windows = [Window(500, 900, 200, 400, 100.000001)] }, ["job.Windows[0].CornerRadius"]),
         ["all at once"] = (
             new WrapJob(Mm(1), Mm(1), new WrapBuild(Mm(0), Mm(0)) { FoamThickness = Mm(-1), Nap = (NapDirection)6, Stretch = (ClothStretch)(-1) }) { Panels = -1, Windows = [Window(-1, 1, 0, 1, 0)] },
@@ -94,7 +96,7 @@ public sealed class WrapTests
         Assert.Equal((1084 * 684) + (995 * 595), plan.BondedArea.SquareMillimeters);
         Assert.Equal([595, 595, 995, 995], plan.WrappedEdges.Select(static edge => edge.Millimeters));
         Assert.Equal(71.3223305, panel.CornerCut!.Value.Millimeters, 1e-6); // 44.5 + 44.5 - 1.4142135624 (9.5 + 3)
-        Assert.Equal(["foam-thickness", "squeezed-foam", "turn-under", "edge-gap", "joint"], plan.DefaultsUsed.Select(static used => used.Figure.Name));
+        Assert.Equal(["foam-thickness", "turn-under", "edge-gap"], plan.DefaultsUsed.Select(static used => used.Figure.Name)); // no joint, and no foam goes round an edge
         Assert.Equal(["panels-wrap-flammability", "panels-wrap-corners"], plan.Findings.Select(static finding => finding.Code));
         WorkingsCheck.Recompute(plan.Explain());
     }
@@ -146,6 +148,113 @@ public sealed class WrapTests
         Assert.False(plan.HasProblem);
         WorkingsCheck.Recompute(plan.Explain());
     }
+
+    /// <summary>
+    /// By hand: 200 x 60 is 202 x 62 in the ply, and half of 62 is less than the 44.5 that the cloth would be cut further in. So the slit ends 31 from the ply's
+    /// ends too: 202 - 62 = 140 long, 496.5 + 44.5 + 31 = 572 behind the cloth's front. From there 31 x 1.41421356 = 43.840620 to the corner, less 1 x 0.41421356 for its
+    /// round of 1 and 3: 40.426407. On the back lie 31 - 9.5 = 21.5.
+    /// </summary>
+    [Fact]
+    public void A_window_too_small_for_a_piece_to_be_cut_out_has_a_slit_that_ends_as_far_from_its_ends_as_from_its_edges()
+    {
+        WrapPlan plan = PanelWrap.Plan(s_windowed with { Windows = [Window(500, 700, 200, 260, 0)] });
+        WindowCutOut slit = plan.Panels[0].Windows[0];
+        Assert.Equal((140, 0), (slit.ClothWidth.Millimeters, slit.ClothHeight.Millimeters));
+        Assert.Equal((572, 272), (slit.ClothFromFront.Millimeters, slit.ClothFromBottom.Millimeters)); // 196.5 + 44.5 + 31
+        Assert.Equal(40.426407, slit.ReliefCut.Millimeters, 1e-6);
+        Assert.Equal(21.5, slit.Strip.Millimeters);
+        WorkingsCheck.Recompute(plan.Explain());
+    }
+
+    /// <summary>Walked on the ply: from each corner of what is cut out of the cloth the cut goes out at 45 degrees, and 3 further lies the ply's corner, or the middle of its round.</summary>
+    [Theory]
+    [InlineData(400, 200, 0)]
+    [InlineData(400, 200, 70)]
+    [InlineData(200, 60, 0)] // slits from here on
+    [InlineData(60, 200, 0)]
+    [InlineData(200, 60, 30)]
+    [InlineData(60, 60, 0)]
+    [InlineData(60, 60, 30)]
+    [InlineData(87, 87, 5)]
+    [InlineData(87.5, 86.5, 5)]
+    public void Relief_cuts_point_at_the_corners_of_the_ply_and_stop_3_short(double width, double height, double radius)
+    {
+        WindowCutOut hole = PanelWrap.Plan(s_windowed with { Windows = [Window(500, 500 + width, 200, 200 + height, radius)] }).Panels[0].Windows[0];
+        double clothU = hole.ClothFromFront.Millimeters - 44.5, clothV = hole.ClothFromBottom.Millimeters - 44.5; // the cloth begins 44.5 before the ply
+        Assert.True(hole.ReliefCut.Millimeters > 0);
+        foreach ((int u, int v) in new[] { (0, 0), (1, 0), (0, 1), (1, 1) })
+        {
+            (double outU, double outV) = ((2 * u) - 1, (2 * v) - 1);
+            double reach = (hole.ReliefCut.Millimeters + 3) / Math.Sqrt(2), round = hole.PlyRadius.Millimeters * (1 - (1 / Math.Sqrt(2)));
+            Assert.Equal(hole.PlyFromFront.Millimeters + (u * hole.PlyWidth.Millimeters) - (outU * round), clothU + (u * hole.ClothWidth.Millimeters) + (outU * reach), 2e-6);
+            Assert.Equal(hole.PlyFromBottom.Millimeters + (v * hole.PlyHeight.Millimeters) - (outV * round), clothV + (v * hole.ClothHeight.Millimeters) + (outV * reach), 2e-6);
+        }
+    }
+
+    [Fact]
+    public void A_window_has_no_opening_in_foam_that_is_not_there()
+    {
+        Assert.Equal((0, 0), Foam(s_build with { IsFoamBacked = true }));
+        Assert.Equal((0, 0), Foam(s_build with { FoamThickness = Mm(0) }));
+        Assert.Equal((402, 202), Foam(s_build));
+
+        static (double, double) Foam(WrapBuild build)
+        {
+            WrapPlan plan = PanelWrap.Plan(s_windowed with { Build = build });
+            WorkingsCheck.Recompute(plan.Explain());
+            return (plan.Panels[0].Windows[0].FoamWidth.Millimeters, plan.Panels[0].Windows[0].FoamHeight.Millimeters);
+        }
+    }
+
+    /// <summary>
+    /// Nothing wrapped: the ply begins 1.5 behind the opening's front, so a window at 51.5 leaves just the 50 that may be left. With everything wrapped the cut-outs of windows at
+    /// 200 to 400 and 403 to 600 end at 401 and begin at 402: a post of 1.
+    /// </summary>
+    [Fact]
+    public void A_tongue_of_ply_beside_a_window_or_between_two_is_a_caution()
+    {
+        WrapBuild raw = s_build with { Front = EdgeWrap.Unwrapped, Rear = EdgeWrap.Unwrapped, Top = EdgeWrap.Unwrapped, Bottom = EdgeWrap.Unwrapped, AtWindows = EdgeWrap.Unwrapped };
+        Assert.Null(Narrow(Of(raw, Window(51.5, 300, 200, 400, 0))));
+        Assert.Equal((1, 49.999999), Narrow(Of(raw, Window(51.499999, 300, 200, 400, 0))));
+        Assert.Equal((1, 0.000001), Narrow(Of(raw, Window(1.500001, 300, 200, 400, 0))));
+        Assert.Equal((2, 10), Narrow(Of(raw, Window(500, 1188.5, 11.5, 400, 0)))); // 1198.5 - 1188.5; 11.5 - 1.5
+        Assert.Equal((1, 1), Narrow(Of(s_build, Window(200, 400, 200, 400, 0), Window(403, 600, 200, 400, 0))));
+        Assert.Null(Narrow(Of(s_build, Window(200, 400, 200, 400, 0), Window(452, 600, 200, 400, 0)))); // 451 - 401
+        Assert.Equal((1, 49.999999), Narrow(Of(s_build, Window(200, 400, 200, 400, 0), Window(451.999999, 600, 200, 400, 0))));
+
+        // Corner to corner: cut-outs with rounds of 1 about (400, 200) and (403, 203): 3 x 1.41421356 - 2 = 2.242641.
+        Assert.Equal((1, 2.242641), Narrow(Of(s_build, Window(200, 400, 100, 200, 0), Window(403, 600, 203, 400, 0))));
+
+        static (double, double)? Narrow(WrapPlan plan) => plan.Findings.SingleOrDefault(static finding => finding.Code == "panels-wrap-ply-narrow") is { Severity: Severity.Caution } found ? (found.Values[0].Value, found.Values[1].Value) : null;
+    }
+
+    [Fact]
+    public void Windows_whose_cut_outs_meet_have_no_ply_between_them()
+    {
+        Assert.Equal("panels-wrap-windows-meet", Of(s_build, Window(200, 400, 200, 400, 0), Window(402, 600, 200, 400, 0)).Findings[0].Code); // both at 401
+        WrapPlan touching = Of(s_build with { AtWindows = EdgeWrap.Unwrapped }, Window(200, 400, 200, 400, 0), Window(400, 600, 200, 400, 0));
+        Assert.True(touching.HasProblem);
+        Assert.Equal("panels-wrap-windows-meet", touching.Findings[0].Code);
+        Assert.False(Of(s_build, Window(200, 400, 200, 400, 0), Window(402.000001, 600, 200, 400, 0)).HasProblem);
+        Assert.False(Of(s_build, Window(200, 400, 200, 400, 0), Window(1002, 1100, 200, 400, 0)).HasProblem);
+    }
+
+    /// <summary>35 from both sides: 70 of ply between two windows are just enough. What lies corner to corner is not under both.</summary>
+    [Fact]
+    public void Turn_unders_of_two_windows_may_lie_on_each_other()
+    {
+        Assert.Null(Overlap(Window(200, 400, 200, 400, 0), Window(472, 700, 200, 400, 0))); // 471 - 401
+        Assert.Equal((1, 69.999999), Overlap(Window(200, 400, 200, 400, 0), Window(471.999999, 700, 200, 400, 0)));
+        Assert.Equal((1, 1), Overlap(Window(200, 400, 200, 400, 0), Window(403, 700, 300, 450, 0)));
+        Assert.Equal((1, 1), Overlap(Window(300, 700, 100, 250, 0), Window(200, 400, 253, 400, 0)));
+        Assert.Null(Overlap(Window(200, 400, 100, 200, 0), Window(403, 700, 203, 400, 0)));
+        Assert.Null(Overlap(Window(200, 400, 200, 260, 0), Window(445, 700, 200, 260, 0))); // 31 - 9.5 = 21.5 from each: 43, and 444 - 401
+        Assert.Equal((1, 42.999999), Overlap(Window(200, 400, 200, 260, 0), Window(444.999999, 700, 200, 260, 0)));
+
+        static (double, double)? Overlap(params PanelWindow[] windows) => Of(s_build, windows).Findings.SingleOrDefault(static finding => finding.Code == "panels-wrap-turn-unders-overlap") is { } found ? (found.Values[0].Value, found.Values[1].Value) : null;
+    }
+
+    private static WrapPlan Of(WrapBuild build, params PanelWindow[] windows) => PanelWrap.Plan(s_windowed with { Build = build, Windows = windows });
 
     /// <summary>Foam round the window's edge: 2.5 outside, cut-out 405 x 205; the foam reaches 6.5 in: 392 x 192.</summary>
     [Fact]
@@ -224,6 +333,7 @@ public sealed class WrapTests
         Assert.Equal((false, 684, 1084), Piece(NapDirection.TowardFront, ClothStretch.None));
         Assert.Equal((false, 1084, 684), Piece(NapDirection.Unknown, ClothStretch.BothWays));
         Assert.Equal((false, 1084, 684), Piece(NapDirection.None, ClothStretch.AlongRoll));
+        Assert.Equal((false, 684, 1084), Piece(NapDirection.None, ClothStretch.AcrossRoll)); // the greater stretch up the panel, as round a curve
         Assert.Equal((false, 1084, 684), Piece(NapDirection.None, ClothStretch.Unknown));
         Assert.Equal((true, 1084, 684), Piece(NapDirection.None, ClothStretch.BothWays));
         Assert.Equal((true, 1084, 684), Piece(NapDirection.None, ClothStretch.None));
@@ -237,6 +347,69 @@ public sealed class WrapTests
             Assert.Equal(nap, piece.Arrow);
             return (piece.IsTurnable, piece.Across.Millimeters, piece.Along.Millimeters);
         }
+    }
+
+    [Theory]
+    [InlineData(NapDirection.TowardTop, ClothStretch.AlongRoll, false)]
+    [InlineData(NapDirection.TowardTop, ClothStretch.AcrossRoll, true)]
+    [InlineData(NapDirection.TowardRear, ClothStretch.AlongRoll, true)]
+    [InlineData(NapDirection.TowardRear, ClothStretch.AcrossRoll, false)]
+    [InlineData(NapDirection.Unknown, ClothStretch.AcrossRoll, true)]
+    [InlineData(NapDirection.None, ClothStretch.AlongRoll, false)]
+    [InlineData(NapDirection.None, ClothStretch.AcrossRoll, false)]
+    [InlineData(NapDirection.TowardRear, ClothStretch.BothWays, false)]
+    public void A_nap_that_lays_the_greater_stretch_along_the_van_is_noted(NapDirection nap, ClothStretch stretch, bool noted)
+    {
+        WrapPlan plan = PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), s_build with { Nap = nap, Stretch = stretch }));
+        Assert.Equal(noted, plan.Findings.Any(static finding => finding is { Code: "panels-wrap-stretch-along-van", Severity: Severity.Note }));
+    }
+
+    /// <summary>A default is listed where a size rests on it, and nowhere else.</summary>
+    [Fact]
+    public void Defaults_that_are_not_used_are_not_listed()
+    {
+        WrapJob job = new(Mm(1206), Mm(600), s_build);
+        Assert.Equal(["foam-thickness", "turn-under", "edge-gap", "joint"], Listed(job with { Panels = 2 }));
+        Assert.Equal(["foam-thickness", "squeezed-foam", "turn-under", "edge-gap"], Listed(job with { Build = s_build with { Top = EdgeWrap.FoamRound } }));
+        Assert.Equal(["foam-thickness", "squeezed-foam", "turn-under", "edge-gap"], Listed(job with { Build = s_build with { IsFoamBacked = true } }));
+        Assert.Equal(["turn-under", "edge-gap"], Listed(job with { Build = s_build with { FoamThickness = Mm(0), Top = EdgeWrap.FoamRound } })); // half of nothing
+
+        // At joints and windows only where there are any.
+        WrapBuild round = s_build with { AtJoints = EdgeWrap.FoamRound }, windows = s_build with { AtWindows = EdgeWrap.FoamRound };
+        Assert.DoesNotContain("squeezed-foam", Listed(job with { Build = round }));
+        Assert.Contains("squeezed-foam", Listed(job with { Build = round, Panels = 2 }));
+        Assert.DoesNotContain("squeezed-foam", Listed(job with { Build = windows }));
+        Assert.Contains("squeezed-foam", Listed(job with { Build = windows, Windows = [Window(200, 500, 200, 400, 0)] }));
+
+        // Nothing is turned under where nothing is wrapped.
+        WrapBuild raw = s_build with { Front = EdgeWrap.Unwrapped, Rear = EdgeWrap.Unwrapped, Top = EdgeWrap.Unwrapped, Bottom = EdgeWrap.Unwrapped };
+        Assert.Equal(["foam-thickness", "edge-gap"], Listed(job with { Build = raw }));
+        Assert.Contains("turn-under", Listed(job with { Build = raw, Windows = [Window(200, 500, 200, 400, 0)] }));
+
+        static string[] Listed(WrapJob job) => [.. PanelWrap.Plan(job).DefaultsUsed.Select(static used => used.Figure.Name)];
+    }
+
+    /// <summary>By hand: plies of 600 and 800, 1 of cloth at each edge: 602 and 802, 1.5 between and at the ends: 1408.5. 400 + 2 + 3 = 405. No share: (1408.5 - 4.5)/2 = 702 is neither's.</summary>
+    [Fact]
+    public void From_plies_the_workings_add_up_and_from_an_opening_the_share_is_the_width()
+    {
+        WrapPlan plan = PanelWrap.FromPly([Mm(600), Mm(800)], Mm(400), s_build);
+        Workings back = plan.Explain();
+        WorkingsCheck.Recompute(back);
+        Assert.DoesNotContain(back.Steps, static step => step.Value.Value == 702);
+        Assert.Equal(602, Assert.Single(back.Steps, static step => step.Value.Name == "w_1").Value.Value);
+        Assert.False(back.Steps.Single(static step => step.Value.Name == "w_1").IsGiven);
+        Assert.True(back.Steps.Single(static step => step.Value.Name == "P_1").IsGiven);
+        Assert.Equal(1408.5, back.Steps.Single(static step => step.Value.Name == "W").Value.Value);
+        Assert.False(back.Steps.Single(static step => step.Value.Name == "W").IsGiven);
+        Assert.Equal(405, back.Steps.Single(static step => step.Value.Name == "H").Value.Value);
+
+        Workings there = PanelWrap.Plan(new WrapJob(Mm(1408.5), Mm(405), s_build) { Panels = 2 }).Explain();
+        WorkingsCheck.Recompute(there);
+        WorkingStep share = there.Steps.Single(static step => step.Value.Name == "w_1"), ply = there.Steps.Single(static step => step.Value.Name == "P_1");
+        Assert.Equal((false, 702, 700), (share.IsGiven, share.Value.Value, ply.Value.Value));
+        Assert.Contains(share.Value, ply.Inputs);
+        Assert.False(there.Steps.Single(static step => step.Value.Name == "w_2").IsGiven); // 405 - 3
     }
 
     [Fact]
