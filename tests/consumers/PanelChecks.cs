@@ -70,7 +70,8 @@ namespace FinishKit.Consumers
                     new SheetPart(Measure.Mm(600), Measure.Mm(398), 1, false), new SheetPart(Measure.Mm(398), Measure.Mm(600), 1, false),
                 },
                 new[] { new StockSheet(Measure.Mm(1012.4), Measure.Mm(1012.4), 25.50m) },
-                SheetCutting.Routed));
+                SheetCutting.Routed,
+                kerf: Measure.Mm(2.4)));
             Expect.True("four round a gap, 25.50 proven the least", plan.Sheets.Count == 1 && plan.Cost == 25.50m && plan.Proven);
             Expect.True("a router has no cuts in order", plan.Sheets[0].Cuts.Count == 0);
         }

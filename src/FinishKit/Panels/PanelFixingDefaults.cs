@@ -7,7 +7,7 @@ internal static class PanelFixingDefaults
     internal const double Edge = 25;
     internal const double LeastSpacing = 20;
 
-    internal static readonly Source SpacingSource = Source.CommonPractice("default-panel-fixing-spacing", "fixings of a panel or strip to metal are at most 250 mm apart, 150 to 300");
+    internal static readonly Source SpacingSource = Sources.FixingSpacing;
 
     internal static readonly Source EdgeSource = Source.Judgement("default-fixing-edge", "the outer fixings of a row sit 25 mm from the panel's edge, 15 to 40");
 

@@ -8,7 +8,7 @@ internal static class PanelSplitDefaults
     internal const double CornerDistance = 50;
     internal const double LeastPanel = 150;
 
-    internal static readonly Source RevealSource = Source.CommonPractice("default-panel-reveal", "panels meet with a gap of 1.5 mm, 1 to 3");
+    internal static readonly Source RevealSource = WrapDefaults.RevealSource;
 
     internal static readonly Source LandingSource = Source.Judgement("default-panel-landing", "each of two panels that meet lies on 15 mm of metal, 12 to 25: room for a fixing");
 

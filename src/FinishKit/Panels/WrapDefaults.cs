@@ -18,7 +18,7 @@ internal static class WrapDefaults
 
     internal static readonly Source TurnUnderSource = Source.CommonPractice("default-turn-under", "35 mm of cloth are turned onto the back, 25 to 50");
 
-    internal static readonly Source RevealSource = Source.CommonPractice("default-joint-reveal", "wrapped panels are 1.5 mm apart, 1 to 3");
+    internal static readonly Source RevealSource = Source.CommonPractice("default-joint-reveal", "panels are 1.5 mm apart, 1 to 3");
 
     internal static readonly Source GapSource = Source.Judgement("default-wrap-gap", "at the edges of an opening as much is left as at a joint between wrapped panels, 1.5 mm");
 
