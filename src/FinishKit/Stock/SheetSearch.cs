@@ -42,7 +42,7 @@ internal sealed class SheetSearch
     private readonly SheetFilling _filling;
     private readonly SheetSawing _sawing;
     private readonly int[][] _orders;
-    private readonly int[] _used, _work;
+    private readonly int[] _used, _work, _limit;
     private readonly bool[] _straight, _turnFirst, _isOpen;
     private readonly int _missing;
     private readonly double _area;
@@ -64,6 +64,7 @@ internal sealed class SheetSearch
         (_straight, _turnFirst) = (new bool[kinds.Kinds], new bool[kinds.Kinds]);
         _work = new int[kinds.Kinds];
         _isOpen = new bool[sizes.Count];
+        _limit = (int[])sizes.Limit.Clone();
         for (int kind = 0; kind < kinds.Kinds; kind++)
         {
             _area += kinds.Count[kind] * kinds.Area[kind];
@@ -99,8 +100,13 @@ internal sealed class SheetSearch
         }
 
         Open(static _ => true);
-        List<FilledSheet>? plan = First();
-        if (plan is null || IsDone)
+        if (_sizes.Count == 1 && _limit[0] < _kinds.Pieces && leastSheets <= _limit[0])
+        {
+            RunWithoutLimit();
+            return;
+        }
+
+        if (First() is not { } plan || IsDone)
         {
             return;
         }
@@ -114,7 +120,7 @@ internal sealed class SheetSearch
         // What many kinds of sheets offer is not always better chosen than what few do: those alone, too.
         Improve(plan, _effort.Used + ((_stop - _effort.Used) / 8));
         List<bool[]> choices = Choices();
-        long each = (_stop - _effort.Used) / (2 * Math.Max(1, choices.Count));
+        long each = (_stop - _effort.Used) / (1 + choices.Count);
         foreach (bool[] choice in choices)
         {
             Open(size => choice[size]);
@@ -127,6 +133,30 @@ internal sealed class SheetSearch
 
         Open(static _ => true);
         Improve([.. Best], _stop);
+    }
+
+    /// <summary>Few enough sheets are found sooner as if there were more of them; where they are not, as much as can be on those there are.</summary>
+    private void RunWithoutLimit()
+    {
+        (int limit, long stop) = (_limit[0], _stop);
+        _limit[0] = int.MaxValue;
+        _stop = _effort.Used + ((stop - _effort.Used) / 2);
+        if (First() is { } plan && !IsDone)
+        {
+            ImproveInTurn(plan);
+        }
+
+        (_limit[0], _stop) = (limit, stop);
+        if (Best.Count > limit)
+        {
+            (Best, Cost) = ([], long.MaxValue);
+            First();
+        }
+
+        if (!IsDone)
+        {
+            ImproveInTurn([.. Best]);
+        }
     }
 
     private void Open(Func<int, bool> isOpen)
@@ -203,7 +233,7 @@ internal sealed class SheetSearch
         for (long steps = 4_000_000; !IsDone && !IsSpent; steps *= 2)
         {
             Improve(plan, Math.Min(_stop, _effort.Used + steps));
-            int sheets = IsShort ? _sizes.Limit[0] : Best.Count - 1;
+            int sheets = IsShort ? _limit[0] : Best.Count - 1;
             double room = (double)_sizes.Width[0] * _sizes.Height[0] * sheets;
             if (IsDone || IsSpent || _sawn || _kinds.Pieces > MostTightPieces || sheets < _leastSheets || room * (1 - TightWaste) > _area)
             {
@@ -343,7 +373,7 @@ internal sealed class SheetSearch
                 int size = sizes[plan.Count];
 
                 // An earlier sheet may have become one of this size: then there may be none left.
-                if (used[size] < _sizes.Limit[size])
+                if (used[size] < _limit[size])
                 {
                     sheet = Fill(order, rule, _sizes.Width[size], _sizes.Height[size]);
                     sheet.Size = size;
@@ -395,12 +425,12 @@ internal sealed class SheetSearch
         int open = 0;
         for (int size = 0; size < _sizes.Count; size++)
         {
-            open += _isOpen[size] && used[size] < _sizes.Limit[size] ? 1 : 0;
+            open += _isOpen[size] && used[size] < _limit[size] ? 1 : 0;
         }
 
         for (int size = 0; size < _sizes.Count; size++)
         {
-            if (!_isOpen[size] || used[size] >= _sizes.Limit[size])
+            if (!_isOpen[size] || used[size] >= _limit[size])
             {
                 continue;
             }
