@@ -15,7 +15,7 @@ internal sealed record PanelSplitFound(int Panels, List<long> Levels, List<List<
 internal sealed class PanelSplitSearch
 {
     /// <summary>Places beyond which no more are tried. Walls as vans have them need a tenth.</summary>
-    private const int MostUprights = 200;
+    private const int MostUprights = 150;
     private const int MostLevels = 60;
 
     private readonly PanelSplitNumbers _wall;
@@ -217,7 +217,7 @@ internal sealed class PanelSplitSearch
             {
                 long wide = ends[j] - begins[i];
                 bool isTooLarge = wide > width || (isWeighed && IsHeavy(areaTo[j] - areaFrom[i], begins[i], ends[j]));
-                if (isReached[i] && wide > 0)
+                if (isReached[i] && wide > 0 && !(isReached[j] && best[i].Panels > best[j].Panels))
                 {
                     bool isOpen = beginsOpen[i] && endsOpen[j] && _wall.NetArea(all with { U0 = begins[i], U1 = ends[j] }) == 0;
                     if (isOpen || (!isTooLarge && (wide >= _wall.Least || wide == _wall.Length)))
@@ -307,6 +307,7 @@ internal sealed class PanelSplitSearch
     {
         SortedDictionary<long, PanelPlace> places = new() { [0] = new(0, true, true), [end] = new(end, true, true) };
         List<PanelSpan> metal = [];
+        bool isOver = false;
         foreach (PanelLine line in lines)
         {
             long slack = wall.Slack(line);
@@ -375,14 +376,14 @@ internal sealed class PanelSplitSearch
             }
         }
 
-        isWhole &= places.Count <= most;
+        isWhole &= !isOver;
         return [.. places.Values];
 
         void Follow(List<long> of, int way, long[] steps, int count)
         {
             HashSet<long> seen = [.. of];
             List<long> front = of;
-            for (; count > 0 && front.Count > 0 && places.Count <= most; count--)
+            for (; count > 0 && front.Count > 0 && !isOver; count--)
             {
                 List<long> next = [];
                 foreach (long at in front)
@@ -417,7 +418,11 @@ internal sealed class PanelSplitSearch
 
         void Add(long at, bool isPlain, bool must = false)
         {
-            if (at > 0 && at < end)
+            if (!isPlain && places.Count > most && !places.ContainsKey(at))
+            {
+                isOver = true;
+            }
+            else if (at > 0 && at < end)
             {
                 places[at] = places.TryGetValue(at, out PanelPlace known) ? new(at, isPlain || known.IsPlain, must || known.Must) : new(at, isPlain, must);
             }
