@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Diagnostics;
 using System.Linq;
-using FinishKit.Tests.Contracts;
 using UnitsNet;
 using Xunit;
 using static FinishKit.Measure;

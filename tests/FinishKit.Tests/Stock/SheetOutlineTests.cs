@@ -1,6 +1,5 @@
 using System;
 using System.Linq;
-using UnitsNet;
 using Xunit;
 using static FinishKit.Measure;
 
