@@ -86,13 +86,14 @@ public sealed class WallPanel
         }
 
         long[] u = [.. us], v = [.. vs];
-        bool[,] taken = new bool[u.Length - 1, v.Length - 1];
+        int rows = v.Length - 1;
+        bool[] taken = new bool[(u.Length - 1) * rows];
         for (int i = 0; i < u.Length - 1; i++)
         {
             for (int j = 0; j < v.Length - 1; j++)
             {
                 PanelBox patch = new(u[i], u[i + 1], v[j], v[j + 1]);
-                taken[i, j] = cuts.Exists(cut => !cut.Cut(patch).IsEmpty);
+                taken[(i * rows) + j] = cuts.Exists(cut => !cut.Cut(patch).IsEmpty);
             }
         }
 
@@ -102,7 +103,7 @@ public sealed class WallPanel
         {
             for (int j = 0; j < v.Length - 1; j++)
             {
-                pieces += taken[i, j] ? 0 : 1;
+                pieces += taken[(i * rows) + j] ? 0 : 1;
                 Take(i, j);
                 while (open.Count > 0)
                 {
@@ -119,9 +120,9 @@ public sealed class WallPanel
 
         void Take(int i, int j)
         {
-            if (i >= 0 && j >= 0 && i < u.Length - 1 && j < v.Length - 1 && !taken[i, j])
+            if (i >= 0 && j >= 0 && i < u.Length - 1 && j < v.Length - 1 && !taken[(i * rows) + j])
             {
-                taken[i, j] = true;
+                taken[(i * rows) + j] = true;
                 open.Push((i, j));
             }
         }
