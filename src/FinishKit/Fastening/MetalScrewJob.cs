@@ -44,6 +44,7 @@ public sealed record MetalScrewJob
     /// <param name="metalStrength">See <see cref="MetalStrength"/>.</param>
     /// <param name="headHold">See <see cref="HeadHold"/>.</param>
     /// <param name="pilotHole">See <see cref="PilotHole"/>.</param>
+    /// <param name="lengthTolerance">See <see cref="LengthTolerance"/>.</param>
     [SetsRequiredMembers]
     public MetalScrewJob(
         IReadOnlyList<Layer> layers,
@@ -57,7 +58,8 @@ public sealed record MetalScrewJob
         Length? requiredClearance = null,
         Pressure? metalStrength = null,
         Force? headHold = null,
-        Length? pilotHole = null)
+        Length? pilotHole = null,
+        Length? lengthTolerance = null)
         : this(layers, metal, behind, screws, pitch)
     {
         SetDepth = setDepth;
@@ -67,6 +69,7 @@ public sealed record MetalScrewJob
         MetalStrength = metalStrength;
         HeadHold = headHold;
         PilotHole = pilotHole;
+        LengthTolerance = lengthTolerance;
     }
 
     /// <summary>What the screw passes before the metal, outermost first: panel, furring, a void; 1 to 20. The first is no void.</summary>

@@ -1,6 +1,5 @@
 using System;
 using System.Collections.Generic;
-using System.Diagnostics;
 using System.Linq;
 using UnitsNet;
 using Xunit;
@@ -8,7 +7,7 @@ using static FinishKit.Measure;
 
 namespace FinishKit.Tests.Panels;
 
-/// <summary>Joints anywhere on their metal, what the area asks for, lines where panels must part, tongues and pieces, and how long the largest walls take.</summary>
+/// <summary>Joints anywhere on their metal, what the area asks for, lines where panels must part, tongues and pieces, and the largest walls.</summary>
 public sealed class PanelSplitMetalTests
 {
     /// <summary>By hand: 2440 of sheet and half the reveal is 2440.75, which the metal from 2430.75 to 2459.25 (2445 with 30 less 15 less 0.75 either way) holds; its middle, 2445, does not fit.</summary>
@@ -141,7 +140,7 @@ public sealed class PanelSplitMetalTests
     [InlineData(20_000, 1)]
     [InlineData(3000, 49)] // seven each way
     [InlineData(500, 1600)]
-    public void The_largest_wall_takes_seconds(int sheet, int panels)
+    public void The_largest_wall_is_split(int sheet, int panels)
     {
         PanelJointLine[] lines = [.. Enumerable.Range(0, 50).Select(static i => new PanelJointLine(Mm(200 + (i * 397)), Mm(1000)))];
         PanelWall wall = new(Mm(20_000), Mm(20_000), Mm(sheet), Mm(sheet))
@@ -155,12 +154,10 @@ public sealed class PanelSplitMetalTests
             Reveal = Mm(0),
             LeastPanel = Mm(0),
         };
-        Stopwatch watch = Stopwatch.StartNew();
         PanelSplitPlan plan = PanelSplit.Split(wall);
         Assert.True(plan.IsSplit);
         Assert.True(plan.Panels.Count >= panels && (plan.Panels.Count == panels || !plan.Proven), $"{plan}, proven {plan.Proven}"); // too many places to try all: said, not hidden
         Assert.True(PanelSplit.Split(wall with { SquareMetreMass = Mass.FromKilograms(1), MostMass = Mass.FromKilograms(0.97 * sheet * sheet / 1e6) }).IsSplit);
-        Assert.True(watch.Elapsed < TimeSpan.FromSeconds(45), $"{watch.Elapsed}"); // some seconds on an idle machine; a busy one is given room
     }
 
     /// <summary>Every whole millimetre of every metal, by rules written afresh: no joint there saves a panel.</summary>
