@@ -500,7 +500,10 @@ internal sealed class Answers
         yield return ("hours", Comparison.Findings, Comparison.DefaultsUsed, Comparison.Explain());
     }
 
-    /// <summary>A ply as the saw gets it, its grain along the sheet's.</summary>
+    /// <summary>Whether a panel's front lies at its far end on the sheet: seen from inside, good face up, the front is on the right of the left wall and on the left of the right.</summary>
+    internal bool IsFrontFar(string panel) => panel.StartsWith('L') == IsAlong;
+
+    /// <summary>A ply as the saw gets it, good face up, its grain along the sheet's, its foot toward the sheet's corner. The corners: front and rear at the foot, rear and front at the head.</summary>
     private SheetPart Part(Piece piece)
     {
         WrappedPanel panel = piece.Made(Survey).Panels[0];
@@ -510,7 +513,7 @@ internal sealed class Answers
         return new SheetPart(IsAlong ? u : v, IsAlong ? v : u, 1, mayTurn: false)
         {
             Name = piece.Name,
-            Outline = piece.Taper.Millimeters > 0 ? [.. corners.Select(corner => IsAlong ? new MeasuredPoint(corner.U, corner.V) : new MeasuredPoint(corner.V, corner.U))] : null,
+            Outline = piece.Taper.Millimeters > 0 ? [.. corners.Select(corner => (U: IsFrontFar(piece.Name) ? Less(u, corner.U) : corner.U, corner.V)).Select(corner => IsAlong ? new MeasuredPoint(corner.U, corner.V) : new MeasuredPoint(corner.V, corner.U))] : null,
         };
     }
 
@@ -536,7 +539,7 @@ internal sealed class Answers
         foreach (InputProblem problem in problems)
         {
             (string parameter, string path) = places.First(place => problem.Parameter.StartsWith(place.Parameter, StringComparison.Ordinal));
-            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Position" => "u", "MetalWidth" => "width", "CornerRadius" => "corner-radius", _ => name.Value });
+            string member = Regex.Replace(problem.Parameter[parameter.Length..], @"\w+$", static name => name.Value switch { "Along" => "at", "Offset" => "gap", "FromU" => "from", "ToU" => "to", "FromV" => "bottom", "ToV" => "top", "Position" => "u", "MetalWidth" => "width", "CornerRadius" => "corner-radius", "Length" => "length", "Width" => "width", "Price" => "price", _ => name.Value });
             string trouble = $"{path}{member}: {problem.Value}; allowed is {problem.Allowed}";
             _troubles.AddRange(_troubles.Contains(trouble) ? [] : [trouble]); // what both walls share is named once
         }
@@ -727,12 +730,19 @@ internal sealed class PanelSheet(Answers answers)
         }
 
         Row("cost", plan.Proven ? $"{Money(plan.Cost)}: no other layout costs less (proven)" : $"{Money(plan.Cost)}{(plan.LeastCost is { } least ? $", {Money(least)} at least: that nothing cheaper exists is not proven" : string.Empty)}");
+        (string near, string far) = answers.IsFrontFar("L") ? ("R", "L") : ("L", "R");
+        Row("lie", $"good face up, the sheet's corner at the lower left: the front {(answers.IsAlong ? "end" : "side")} of a panel {far} is far from the corner, of a panel {near} near it, and its foot is toward the near {(answers.IsAlong ? "side" : "end")}");
         foreach ((NestedSheet sheet, int i) in plan.Sheets.Select(static (sheet, i) => (sheet, i)))
         {
-            Line($"  {(sheet.IsOffcut ? "offcut" : "sheet"),-6} {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}\n  {"piece",-8} {"length",-18} {"width",-18} {"from the end",-18} from the side");
+            Line($"  {(sheet.IsOffcut ? "offcut" : "sheet"),-6} {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}\n  {"piece",-8} {"length",-18} {"width",-18} {"from the end",-18} {"from the side",-18} front");
             foreach (NestedPiece piece in sheet.Pieces)
             {
-                Line($"  {piece.Name,-8} {Cut(piece.Length),-18} {Cut(piece.Width),-18} {Cut(piece.Along),-18} {Cut(piece.Across)}");
+                Line($"  {piece.Name,-8} {Cut(piece.Length),-18} {Cut(piece.Width),-18} {Cut(piece.Along),-18} {Cut(piece.Across),-18} {(answers.IsFrontFar(piece.Name!) ? "far" : "near")}");
+            }
+
+            foreach ((string? name, IReadOnlyList<MeasuredPoint> corners) in sheet.Pieces.Where(piece => plan.Job.Parts[piece.Part].Outline is not null).Select(static piece => (piece.Name, piece.Corners())))
+            {
+                Row(name!, $"rear edge on the slant: from {Cut(corners[1].Along)}, {Cut(corners[1].Offset)} to {Cut(corners[2].Along)}, {Cut(corners[2].Offset)}");
             }
 
             Line($"  {"cut",-3} {"way",-16} {"set to",-18} {"it lies at",-18} {"from",-16} to");

@@ -39,6 +39,7 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         { "sold by nothing", "\"sold-by\": \"100 mm\"", "\"sold-by\": \"0 mm\"", "$.rolls.cloth.sold-by: 0 mm; allowed is 1 to 10000 mm" },
         { "foam too narrow for any piece", "\"foam\": { \"width\": \"1500 mm\"", "\"foam\": { \"width\": \"300 mm\"", "$.rolls.foam.width: 300 mm, 300 mm without its selvedges; allowed is 347 mm or more" },
         { "a sheet for nothing and less", "\"price\": 38", "\"price\": -38", "$.panels.sheets[0].price: -38; allowed is 0 to 100000" },
+        { "a price finer than money", "\"price\": 38", "\"price\": 38.00001", "$.panels.sheets[0].price: 38.00001; allowed is 0 to 1,000,000 with at most four decimals" },
         { "no sheets", "{ \"length\": \"1525 mm\", \"width\": \"1525 mm\", \"price\": 38 }, { \"length\": \"2500 mm\", \"width\": \"1250 mm\", \"price\": 52 }", string.Empty, "$.panels.sheets: 0 entries; allowed is 1 to 10 entries" },
         { "half a coat", "\"coats\": 1", "\"coats\": 1.5", "$.adhesive.coats: 1.5; allowed is a whole number, 1 to 5" },
         { "a staple without legs", "\"leg\": \"5 mm\"", "\"leg\": \"1 mm\"", "$.staples.leg: 1 mm; allowed is 2 to 30 mm" },
@@ -130,6 +131,12 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         Says("buy 1 of 2500 mm (98-7/16 in) along the grain by 1250 mm (49-3/16 in): 52.00");
         Says("52.00: no other layout costs less (proven)");
         Says("6 crosscut 2423.7 (95-27/64)");
+
+        // Face up the front of a left panel is on the right, away from the sheet's corner, that of a right panel toward it: mirror images of each other
+        Says("good face up, the sheet's corner at the lower left: the front end of a panel L is far from the corner, of a panel R near it, and its foot is toward the near side");
+        Assert.Matches(@"L3 1044\.8 \S+ 347 \S+ \S+ \S+ \S+ \S+ far", sheet);
+        Assert.Matches(@"R3 1044\.8 \S+ 347 \S+ \S+ \S+ \S+ \S+ near", sheet);
+        Assert.All(Van.Nesting.Sheets.SelectMany(static each => each.Pieces).Where(static piece => piece.Name is "L3" or "R3"), piece => Says(Slant(piece)));
 
         // Six pieces, each wider than half of the roll, one behind another: 6 x 435.8 = 2614.8
         Says("2700 mm (106-5/16 in) of cloth, 1500 mm (59-1/16 in) wide; the pieces take 2615 mm (102-15/16 in), and no layout takes less");
@@ -304,7 +311,9 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
             [.. Enumerable.Range(0, 6).Select(static i => new SheetPart(Separate[i].Panels[0].PlyWidth, Mm(347), 1, mayTurn: false)
             {
                 Name = Names[i],
-                Outline = i % 3 < 2 ? null : Points((0, 0), (1044.75, 0), (1017.75, 347), (0, 347)),
+
+                // Good face up: from inside, the rear is on the left of the left wall and on the right of the right.
+                Outline = i switch { 2 => Points((1044.75, 0), (0, 0), (27, 347), (1044.75, 347)), 5 => Points((0, 0), (1044.75, 0), (1017.75, 347), (0, 347)), _ => null },
             })],
             [new StockSheet(Mm(1525), Mm(1525), 38), new StockSheet(Mm(2500), Mm(1250), 52)],
             SheetCutting.Sawn)
@@ -389,7 +398,8 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
             .. Van.Nesting.Purchases.Select(static buy => $"{buy.Count} of {Tape(buy.Sheet.Length.Millimeters)} along the grain by {Tape(buy.Sheet.Width.Millimeters)}: {Money(buy.Cost)}"),
             $"{Money(Van.Nesting.LeastCost!.Value)}: no other layout costs less (proven)",
             .. Van.Nesting.Sheets.Select(static (sheet, i) => $"sheet {i + 1}: {Pair(sheet.Length)} by {Pair(sheet.Width)}"),
-            .. Van.Nesting.Sheets.SelectMany(static sheet => sheet.Pieces).Select(static piece => $"{piece.Name} {Cut(piece.Length)} {Cut(piece.Width)} {Cut(piece.Along)} {Cut(piece.Across)}"),
+            .. Van.Nesting.Sheets.SelectMany(static sheet => sheet.Pieces).Select(static piece => $"{piece.Name} {Cut(piece.Length)} {Cut(piece.Width)} {Cut(piece.Along)} {Cut(piece.Across)} {(piece.Name![0] == 'L' ? "far" : "near")}"),
+            .. Van.Nesting.Sheets.SelectMany(static sheet => sheet.Pieces).Where(static piece => piece.Name is "L3" or "R3").Select(static piece => Slant(piece)),
             .. Van.Nesting.Sheets.SelectMany(static sheet => sheet.Cuts).Select(static cut => $"{cut.Number} {(cut.IsTrim ? "trim, " : string.Empty)}{(cut.IsAlongLength ? "rip" : "crosscut")} {Cut(cut.Size)} {Cut(cut.Position)} {Pair(cut.Start)} {Pair(cut.End)}"),
             .. Van.Nesting.Sheets.SelectMany(static sheet => sheet.Kept).Select(static left => $"keep {Tape(left.Length.Millimeters)} by {Tape(left.Width.Millimeters)}"),
             .. new[] { (Name: "cloth", Roll: Van.Cloth), (Name: "foam", Roll: Van.Foam) }.SelectMany(static of => of.Roll.Pieces
@@ -406,6 +416,14 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
                 .Select(static same => $"- {string.Join(", ", same.Select(static used => $"{used.Figure.Name.Replace("-", " ", StringComparison.Ordinal)} {Decimal(used.Figure.Value, 4)} {used.Figure.Unit}".Trim()).Distinct())}: {same.Key}"),
         ];
         return rows;
+    }
+
+    /// <summary>1044.75 at the foot, 27 less at the head, 347 high; the rear is at the sheet's end on the left wall, away from it on the right.</summary>
+    private static string Slant(NestedPiece piece)
+    {
+        bool isLeft = piece.Name == "L3";
+        (double along, double across) = (piece.Along.Millimeters, piece.Across.Millimeters);
+        return $"{piece.Name} rear edge on the slant: from {Cut(Mm(along + (isLeft ? 0 : 1044.75)))}, {Cut(Mm(across))} to {Cut(Mm(along + (isLeft ? 27 : 1017.75)))}, {Cut(Mm(across + 347))}";
     }
 
     private static string Bent(string words, BendVerdict bend) =>
