@@ -14,7 +14,7 @@ public static class PanelWrap
     /// <param name="job">The opening, what the panels are made of, how many there are, and windows in them.</param>
     /// <returns>Every panel with its sizes and cut-outs, the pieces of foam and cloth, and findings.</returns>
     /// <remarks>
-    /// <para>Formula: finished w = (W - 2 gap - (k - 1) joint)/k; at each wrapped edge, with s the squeezed foam (0 where the foam is trimmed flush): ply = w less cloth + s; foam = ply + ply thickness where foam goes round; cloth = ply + s + foam + ply thickness + s + turn-under. A window's cut-out in the ply is larger by cloth + s at each edge, and the cloth is cut the reach from there inward, or half of the cut-out's shorter side where that is less: then it is a slit.</para>
+    /// <para>Formula: finished w = (W - 2 gap - (k - 1) joint)/k, or what is left between joints given by their middles; at each wrapped edge, with s the squeezed foam (0 where the foam is trimmed flush): ply = w less cloth + s; foam = ply + ply thickness where foam goes round; cloth = ply + s + foam + ply thickness + s + turn-under. A window's cut-out in the ply is larger by cloth + s at each edge, and the cloth is cut the reach from there inward, or half of the cut-out's shorter side where that is less: then it is a slit.</para>
     /// <para>Validity: flat panels with square corners, or bent ones measured along the ply's face. The cloth's own thickness at its bends, and its stretch, are left out: the turn-under takes them up.</para>
     /// <para>Source: wrap-sizes (derived), wrap-cuts (derived); default-foam, default-turn-under, default-joint-reveal (common practice); default-wrap-gap, default-squeezed-foam, wrap-cut-stop (judgement).</para>
     /// </remarks>
@@ -87,6 +87,17 @@ public static class PanelWrap
         trace.Given("j", joint, "mm", make.JointSource, meaning: "joint between panels");
         trace.Given("k", panels, string.Empty, Sources.Given, meaning: "panels in the row");
         return trace.Step("w", "finished", (opening - (2 * gap) - ((panels - 1) * joint)) / panels, "mm", WrapDefaults.Sizes, 1);
+    }
+
+    /// <summary>The same for the first panel where the middle of its joint was given.</summary>
+    internal static double SolveFirst<TTrace>(WrapMake make, double middle, TTrace trace)
+        where TTrace : struct, ITrace
+    {
+        double gap = make.Gap, joint = make.Joint;
+        trace.Given("m", middle, "mm", Sources.Given, meaning: "middle of the first joint, from the front of the opening");
+        trace.Given("e", gap, "mm", make.GapSource, meaning: "gap at each edge of the opening");
+        trace.Given("j", joint, "mm", make.JointSource, meaning: "joint between panels");
+        return trace.Step("w", "finished", middle - (joint / 2) - gap, "mm", WrapDefaults.Sizes, 1);
     }
 
     /// <summary>The same up the panels, where there is one.</summary>

@@ -114,6 +114,9 @@ internal sealed class WrapNumbers
     /// <summary>Whether plies were given, not an opening.</summary>
     internal bool IsFromPly { get; private init; }
 
+    /// <summary>Middle of the first joint where joints were given and there is one, in millimetres.</summary>
+    internal double? FirstJoint { get; private init; }
+
     internal WrapMake Make { get; }
 
     /// <summary>Finished widths, front to rear.</summary>
@@ -140,27 +143,30 @@ internal sealed class WrapNumbers
         double height = Door.Millimetres(job.OpeningHeight, new Name(path + ".OpeningHeight"), s_opening, problems);
         WrapMake? make = WrapMake.Read(job.Build, path + ".Build", problems);
         Door.Number(job.Panels, path + ".Panels", s_panels, problems);
+        long[]? joints = ReadJoints(job, path, problems);
         WindowNumbers[] windows = ReadWindows(job, path, problems);
         if ((problems?.Count ?? 0) > before)
         {
             return null;
         }
 
-        long gap = Grid.Nanometres(make!.Gap);
-        long shared = Grid.Nanometres(width) - (2 * gap) - ((job.Panels - 1) * Grid.Nanometres(make.Joint));
-        long[] finished = new long[job.Panels];
-        for (int i = 0; i < finished.Length; i++)
-        {
-            // The row adds up to the nanometre.
-            finished[i] = (shared * (i + 1) / finished.Length) - (shared * i / finished.Length);
-        }
-
-        WrapNumbers numbers = new(make, finished, Grid.Nanometres(height) - (2 * gap), windows);
+        long gap = Grid.Nanometres(make!.Gap), joint = Grid.Nanometres(make.Joint);
+        long[] finished = joints is null ? Shared(Grid.Nanometres(width) - (2 * gap) - ((job.Panels - 1) * joint), job.Panels) : Between(joints, Grid.Nanometres(width), gap, joint);
+        WrapNumbers numbers = new(make, finished, Grid.Nanometres(height) - (2 * gap), windows) { FirstJoint = joints is { Length: > 0 } ? Grid.Millimetres(joints[0]) : null };
         for (int i = 0; i < finished.Length; i++)
         {
             if (finished[i] < LeastPly || numbers.Sides(i).Ply < LeastPly)
             {
-                Door.Report(new InputProblem(path + ".OpeningWidth", Print.Number(width) + " mm", Wide, isRange: true), problems);
+                if (joints is { Length: > 0 })
+                {
+                    int at = Math.Min(i, joints.Length - 1);
+                    Door.Report(new InputProblem(new Name(path + ".Joints", at).ToString(), Print.Number(Grid.Millimetres(joints[at])) + " mm", "so far from the joints and edges beside it that each panel has 10 mm of ply or more", isRange: true), problems);
+                }
+                else
+                {
+                    Door.Report(new InputProblem(path + ".OpeningWidth", Print.Number(width) + " mm", Wide, isRange: true), problems);
+                }
+
                 break;
             }
         }
@@ -222,6 +228,62 @@ internal sealed class WrapNumbers
 
     /// <summary>Sizes up the panels, the same for all.</summary>
     internal SideNumbers Upright => PanelWrap.SolveSide(Make, Grid.Millimetres(Height), isPly: false, Make.Build.Bottom, Make.Build.Top, 2, default(Silent));
+
+    /// <summary>Equal widths; the row adds up to the nanometre.</summary>
+    private static long[] Shared(long width, int panels)
+    {
+        long[] finished = new long[panels];
+        for (int i = 0; i < panels; i++)
+        {
+            finished[i] = (width * (i + 1) / panels) - (width * i / panels);
+        }
+
+        return finished;
+    }
+
+    /// <summary>Widths between joints given by their middles, half a joint taken off at each; of an odd nanometre the panel behind has the less.</summary>
+    private static long[] Between(long[] joints, long width, long gap, long joint)
+    {
+        long[] finished = new long[joints.Length + 1];
+        long from = gap;
+        for (int i = 0; i < joints.Length; i++)
+        {
+            long to = joints[i] - (joint / 2);
+            finished[i] = to - from;
+            from = to + joint;
+        }
+
+        finished[joints.Length] = width - gap - from;
+        return finished;
+    }
+
+    private static long[]? ReadJoints(WrapJob job, string path, List<InputProblem>? problems)
+    {
+        if (job.Joints is null)
+        {
+            return null;
+        }
+
+        string name = path + ".Joints";
+        if (job.Joints.Count >= PanelWrap.MostPanels)
+        {
+            Door.Report(new InputProblem(name, Print.Number(job.Joints.Count) + " joints", "0 to 199 joints", isRange: true), problems);
+            return null;
+        }
+
+        if (job.Panels != 1 && job.Panels != job.Joints.Count + 1)
+        {
+            Door.Report(new InputProblem(path + ".Panels", Print.Number(job.Panels), $"{Print.Number(job.Joints.Count + 1)}, as the joints make, or 1", isRange: true), problems);
+        }
+
+        long[] joints = new long[job.Joints.Count];
+        for (int i = 0; i < joints.Length; i++)
+        {
+            joints[i] = Grid.Nanometres(Door.Millimetres(job.Joints[i], new Name(name, i), s_place, problems));
+        }
+
+        return joints;
+    }
 
     private static WindowNumbers[] ReadWindows(WrapJob job, string path, List<InputProblem>? problems)
     {

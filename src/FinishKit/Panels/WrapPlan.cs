@@ -297,7 +297,9 @@ public sealed class WrapPlan
         Recorder recorder = new();
         WrapMake make = _numbers.Make;
         bool isPly = _numbers.IsFromPly;
-        double width = isPly ? Grid.Millimetres(Panels[0].Sides.Ply) : PanelWrap.SolveShare(make, Grid.Millimetres(_numbers.OpeningWidth), Panels.Count, recorder);
+        double width = isPly ? Grid.Millimetres(Panels[0].Sides.Ply)
+            : _numbers.FirstJoint is { } middle ? PanelWrap.SolveFirst(make, middle, recorder)
+            : PanelWrap.SolveShare(make, Grid.Millimetres(_numbers.OpeningWidth), Panels.Count, recorder);
         PanelWrap.SolveSide(make, width, isPly, _numbers.FrontOf(0), _numbers.RearOf(0), 0, recorder);
         if (isPly)
         {

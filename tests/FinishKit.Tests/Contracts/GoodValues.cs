@@ -399,6 +399,7 @@ internal static class GoodValues
         ["BoardMovement.toMoisture"] = 12.0,
         ["BoardMovement.warming"] = 40.0,
         ["PanelAdhesive.surfaces"] = 2,
+        ["WrapJob.course"] = 0,
         ["PanelAdhesive.covered"] = Area.FromSquareMeters(4),
         ["SheetPullOut.sheet"] = Mm(1),
         ["SheetPullOut.diameter"] = Mm(4.2),

@@ -356,6 +356,7 @@ internal static class Samples
             Build = new WrapBuild(Mm(6.5), Mm(0.95)) { Nap = NapDirection.TowardTop, Stretch = ClothStretch.AcrossRoll },
             Windows = [new PanelWindow(new FaceOpening(Mm(100), Mm(300.5), Mm(200), Mm(260.25))), new PanelWindow(new FaceOpening(Mm(310.25), Mm(400), Mm(200), Mm(400))), new PanelWindow(new FaceOpening(Mm(401.5), Mm(600), Mm(200), Mm(400)))],
         }));
+        yield return ("panels between joints", PanelWrap.Plan(row with { Panels = 1, Joints = [Mm(600.5), Mm(1400)] }));
         yield return ("from plies", PanelWrap.FromPly([Mm(600.5), Mm(40.25)], Mm(400), wrapped));
         yield return ("a pattern", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row), Mm(320.5), Mm(1234.5)) { CentredOnPanel = 1, RollWidth = Mm(1370) }));
         yield return ("a pattern on a narrow roll", PatternMatch.Lay(new PatternJob(PanelWrap.Plan(row with { Build = new WrapBuild(Mm(6.5), Mm(0.95)) }), Mm(0), Mm(64.25)) { RollWidth = Mm(700.5) }));

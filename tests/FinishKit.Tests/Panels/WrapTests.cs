@@ -35,6 +35,11 @@ public sealed class WrapTests
         ["a window null"] = (s_windowed with { Windows = [null!] }, ["job.Windows[0]"]),
         ["a window nowhere"] = (s_windowed with { Windows = [new PanelWindow(null!)] }, ["job.Windows[0].Opening"]),
         ["a window turned round"] = (s_windowed with { Windows = [Window(900, 500, 200, 400, 0)] }, ["job.Windows[0].Opening.ToU"]),
+        ["joints that go back"] = (s_windowed with { Joints = [Mm(1000), Mm(900)] }, ["job.Joints[1]"]),
+        ["a joint at the front"] = (s_windowed with { Joints = [Mm(12)] }, ["job.Joints[0]"]), // 12 - 0.75 - 1.5 - 2 = 7.75 of ply
+        ["a joint at the rear"] = (s_windowed with { Joints = [Mm(600), Mm(1190)] }, ["job.Joints[1]"]),
+        ["joints and another number of panels"] = (s_windowed with { Joints = [Mm(600)], Panels = 3 }, ["job.Panels"]),
+        ["200 joints"] = (s_windowed with { Joints = [.. Enumerable.Repeat(Mm(600), 200)] }, ["job.Joints"]),
         ["a window over another"] = (s_windowed with { Windows = [Window(500, 900, 200, 400, 0), Window(899.999999, 1000, 399.999999, 500, 0)] }, ["job.Windows[1]"]),
         ["the same window twice"] = (s_windowed with { Windows = [Window(100, 900, 100, 500, 0), Window(100, 900, 100, 500, 0)] }, ["job.Windows[1]"]),
         ["corners too round"] = (s_windowed with { Windows = [Window(500, 900, 200, 400, 100.000001)] }, ["job.Windows[0].CornerRadius"]),
@@ -312,6 +317,46 @@ public sealed class WrapTests
         WrapPlan raw = PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), s_build with { AtJoints = EdgeWrap.Unwrapped }) { Panels = 3 });
         Assert.Equal([599, 600, 599], raw.Panels.Select(static panel => panel.PlyWidth.Millimeters));
         Assert.Equal([643.5, 600, 643.5], raw.Panels.Select(static panel => panel.ClothWidth.Millimeters));
+    }
+
+    /// <summary>By hand: joints of 1.5 at 950 and 2330 of 3379: 949.25 - 1.5 = 947.75, 2329.25 - 950.75 = 1378.5, 3377.5 - 2330.75 = 1046.75. A window at 2440 lies 2440 - 1 - 2331.75 = 107.25 behind the third ply's front.</summary>
+    [Fact]
+    public void Panels_between_joints_are_as_wide_as_the_joints_make_them()
+    {
+        WrapPlan plan = PanelWrap.Plan(new WrapJob(Mm(3379), Mm(352), s_build) { Joints = [Mm(950), Mm(2330)], Windows = [Window(2440, 2620, 110, 250, 12)] });
+        Assert.Equal([947.75, 1378.5, 1046.75], plan.Panels.Select(static panel => panel.FinishedWidth.Millimeters));
+        Assert.Equal([1.5, 950.75, 2330.75], plan.Panels.Select(static panel => panel.Start.Millimeters));
+        Assert.Equal([945.75, 1376.5, 1044.75], plan.Panels.Select(static panel => panel.PlyWidth.Millimeters));
+        WindowCutOut hole = Assert.Single(plan.Panels[2].Windows);
+        Assert.Equal((107.25, 106.5), (hole.PlyFromFront.Millimeters, hole.PlyFromBottom.Millimeters));
+        Assert.Equal(3379, plan.OpeningWidth.Millimeters);
+        WorkingsCheck.Recompute(plan.Explain());
+        Assert.Equal(947.75, plan.Explain().Steps.Single(static step => step.Value.Name == "w_1").Value.Value);
+        Assert.Equal(PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), s_build) { Panels = 3 }).Figures(), PanelWrap.Plan(new WrapJob(Mm(1806), Mm(500), s_build) { Joints = [Mm(602.25), Mm(1203.75)] }).Figures()); // 1.5 + 600 + 0.75
+        Assert.NotEqual(s_windowed with { Joints = [Mm(600)] }, s_windowed with { Joints = [Mm(601)] });
+        Assert.Equal(s_windowed with { Joints = [Mm(25.4)] }, s_windowed with { Joints = [Inch(1)] });
+    }
+
+    /// <summary>By hand: 1000 high with a level joint at 500 is 0 to 499.25 and 500.75 to 1000; the gap of 1.5 is left at the foot and the head: 497.75 each. A window from 600 up lies 600 - 500.75 - 1 - 1 = 97.25 above the upper ply's edge.</summary>
+    [Fact]
+    public void A_split_wall_is_wrapped_course_by_course()
+    {
+        PanelSplitPlan one = PanelSplit.Split(new PanelWall(Mm(3379), Mm(352), Mm(1390), Mm(1242)) { Ribs = [new PanelJointLine(Mm(950), Mm(31.5)), new PanelJointLine(Mm(2330), Mm(31.5))] });
+        WrapPlan row = PanelWrap.Plan(WrapJob.From(one, s_build));
+        Assert.Equal([947.75, 1378.5, 1046.75], row.Panels.Select(static panel => panel.FinishedWidth.Millimeters));
+
+        PanelSplitPlan two = PanelSplit.Split(new PanelWall(Mm(1000), Mm(1000), Mm(1200), Mm(600)) { Rails = [new PanelJointLine(Mm(500), Mm(31.5))], Openings = [new FaceOpening(Mm(300), Mm(700), Mm(600), Mm(900))] });
+        WrapBuild build = s_build with { AtJoints = EdgeWrap.Unwrapped, Joint = Mm(3) };
+        WrapPlan lower = PanelWrap.Plan(WrapJob.From(two, build)), upper = PanelWrap.Plan(WrapJob.From(two, s_build, 1));
+        Assert.Equal((497.75, 497.75), (lower.Panels[0].FinishedHeight.Millimeters, upper.Panels[0].FinishedHeight.Millimeters));
+        Assert.Equal((496.75, 1.5), (lower.Panels[0].PlyHeight.Millimeters, lower.Build.Joint!.Value.Millimeters)); // raw along the joint
+        Assert.Empty(lower.Panels[0].Windows);
+        Assert.Equal(97.25, Assert.Single(upper.Panels[0].Windows).PlyFromBottom.Millimeters);
+        Assert.False(upper.HasProblem);
+
+        Assert.Equal("course", Assert.Throws<ArgumentOutOfRangeException>(() => WrapJob.From(two, s_build, 2)).ParamName);
+        Assert.Equal("split", Assert.Throws<ArgumentException>(() => WrapJob.From(PanelSplit.Split(new PanelWall(Mm(3000), Mm(352), Mm(1390), Mm(1242))), s_build)).ParamName);
+        Assert.Equal("build", Assert.Throws<ArgumentNullException>(() => WrapJob.From(two, null!)).ParamName);
     }
 
     [Fact]
