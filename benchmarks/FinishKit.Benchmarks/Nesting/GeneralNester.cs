@@ -80,9 +80,9 @@ internal sealed class GeneralNester
     internal int Start { get; }
 
     /// <summary>Solves until it is proven, the time is up, or a layout has no more sheets than the target. The seconds are the solver's alone, without building the model.</summary>
-    internal (int? Sheets, bool IsProven, double Seconds) Solve(double limit, int target)
+    internal (int? Sheets, bool IsProven, double Seconds) Solve(double limit, int target, bool keepsStart = true)
     {
-        using CpSolver solver = new() { StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1,max_time_in_seconds:{limit},symmetry_level:0") };
+        using CpSolver solver = new() { StringParameters = string.Create(CultureInfo.InvariantCulture, $"num_workers:1,max_time_in_seconds:{limit}{(keepsStart ? ",symmetry_level:0" : string.Empty)}") };
         using Watch watch = new(target);
         CpSolverStatus status = solver.Solve(_model, watch);
         bool found = status is CpSolverStatus.Optimal or CpSolverStatus.Feasible;

@@ -15,17 +15,17 @@ internal static class NestingComparison
     private const int MostRuns = 5;
     private const double RunsWithin = 0.3;
 
-    /// <summary>Arguments: seconds the general solver has at most (10), effort for each classic instance (50,000,000; 0: none), "rows" for every instance.</summary>
+    /// <summary>Arguments: seconds the general solver has at most (10), effort for each classic instance (50,000,000; 0: none), "rows" for every instance, "symmetry" for the solver's own breaking of symmetries.</summary>
     internal static void Run(string[] args)
     {
         double limit = args.Length > 0 ? double.Parse(args[0], CultureInfo.InvariantCulture) : 10;
         int effort = args.Length > 1 ? int.Parse(args[1], CultureInfo.InvariantCulture) : 50_000_000;
-        bool rows = args.Contains("rows");
+        bool rows = args.Contains("rows"), keepsStart = !args.Contains("symmetry");
         Stopwatch all = Stopwatch.StartNew();
         Line($"FinishKit {typeof(SheetNesting).Assembly.GetName().Version}, OR-Tools {typeof(CpModel).Assembly.GetName().Version}, {RuntimeInformation.FrameworkDescription}, {Environment.ProcessorCount} processors; general solver: one thread, {limit} s at most.");
         IReadOnlyList<NestingInstance> van = NestingSets.Van();
         WarmUp(van);
-        Van(van, limit, rows);
+        Van(van, limit, rows, keepsStart);
         if (PackingSets.Folder() is { } folder && effort > 0)
         {
             Classic(folder, effort);
@@ -49,7 +49,7 @@ internal static class NestingComparison
         new GeneralNester([(10, 10, false)], 20, 20).Solve(1, 1);
     }
 
-    private static void Van(IReadOnlyList<NestingInstance> instances, double limit, bool rows)
+    private static void Van(IReadOnlyList<NestingInstance> instances, double limit, bool rows, bool keepsStart)
     {
         List<Pair> pairs = [];
         foreach (NestingInstance instance in instances)
@@ -58,7 +58,7 @@ internal static class NestingComparison
             (NestingPlan bySaw, double sawnSeconds) = Measure(instance.Job(SheetCutting.Sawn));
             double toCount = ToCount(instance, plan.Sheets.Count);
             GeneralNester general = new(instance.Inflated(), instance.Length + instance.Kerf, instance.Width + instance.Kerf);
-            (bool reached, int? theirs, double seconds) = Reach(general, limit, plan.Sheets.Count);
+            (bool reached, int? theirs, double seconds) = Reach(general, limit, plan.Sheets.Count, keepsStart);
             pairs.Add(new Pair(instance, plan, own, toCount, bySaw, sawnSeconds, general.Start, theirs, reached, seconds));
         }
 
@@ -180,13 +180,13 @@ internal static class NestingComparison
         return Measure(instance.Job(SheetCutting.Routed)).Seconds;
     }
 
-    private static (bool IsReached, int? Sheets, double Seconds) Reach(GeneralNester general, double limit, int target)
+    private static (bool IsReached, int? Sheets, double Seconds) Reach(GeneralNester general, double limit, int target, bool keepsStart)
     {
         (bool reached, int? least, double best) = (false, null, limit);
         Stopwatch all = Stopwatch.StartNew();
         for (int run = 0; run < MostRuns && (run == 0 || all.Elapsed.TotalSeconds < RunsWithin); run++)
         {
-            (int? sheets, _, double seconds) = general.Solve(limit, target);
+            (int? sheets, _, double seconds) = general.Solve(limit, target, keepsStart);
             least = least is { } before && before < sheets ? before : sheets ?? least;
             if (sheets <= target)
             {

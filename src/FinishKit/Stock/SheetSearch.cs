@@ -21,7 +21,7 @@ internal sealed class SheetSearch
     /// <summary>What a filling takes whatever it looks at, in rectangles looked at.</summary>
     private const int FillSteps = 100;
 
-    /// <summary>What is spent at most where the cost is proven, or where it is proven that there are too few sheets.</summary>
+    /// <summary>What is spent at most where the cost of several sizes is proven, or where it is proven that there are too few sheets.</summary>
     private const long LastSteps = 5_000_000, ShortSteps = 20_000_000;
 
     /// <summary>Ways to choose sheets that are tried alone, at most.</summary>
@@ -453,7 +453,7 @@ internal sealed class SheetSearch
 
             // Of what costs nothing the sheet that is filled best.
             double rate = _sizes.Price[size] == 0 ? -sheet.Area / ((double)_sizes.Width[size] * _sizes.Height[size]) : holdsAll && _prefersOne ? _sizes.Price[size] : _sizes.Price[size] / sheet.Area;
-            if (best is null || (_prefersOne && holdsAll && !bestHoldsAll) || ((!_prefersOne || holdsAll == bestHoldsAll) && rate < bestRate))
+            if (best is null || (_prefersOne && holdsAll && !bestHoldsAll) || ((!_prefersOne || holdsAll == bestHoldsAll) && (rate < bestRate || (rate == bestRate && SheetArea(size) < SheetArea(best.Size)))))
             {
                 (best, bestHoldsAll, bestRate) = (sheet, holdsAll, rate);
                 if (open > 1)

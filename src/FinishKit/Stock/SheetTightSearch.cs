@@ -31,6 +31,7 @@ internal sealed class SheetTightSearch
     private int[] _order = [];
     private long _shortest, _nodes, _steps;
     private double _mostWaste;
+    private long _until;
     private int _left;
 
     internal SheetTightSearch(SheetKinds kinds, long width, long height, int sheets, CuttingEffort effort)
@@ -59,7 +60,8 @@ internal sealed class SheetTightSearch
     /// <summary>A layout; null where none is found until so much effort is used.</summary>
     internal List<FilledSheet>? Find(long until)
     {
-        while (_slack >= 0 && _effort.Used < until && !_effort.IsSpent)
+        _until = until;
+        while (_slack >= 0 && _effort.Used < _until)
         {
             Array.Copy(_kinds.Count, _pool, _pool.Length);
             _sheets.Clear();
@@ -74,7 +76,7 @@ internal sealed class SheetTightSearch
 
     private bool Fill(int sheets, double slack, int tries)
     {
-        for (int t = 0; t < tries && !_effort.IsSpent; t++)
+        for (int t = 0; t < tries && _effort.Used < _until; t++)
         {
             double waste = Dive(sheets == 1 ? slack : Math.Min(slack, Share * slack / sheets), sheets == 1);
             if (waste < 0)

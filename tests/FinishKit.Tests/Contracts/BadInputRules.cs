@@ -208,7 +208,9 @@ internal static class BadInputRules
         // Wrapped panels
         Taken("PanelWrap.*", "job|build", "*FoamThickness default|*SqueezedFoam default|*EdgeGap default|*Joint default", "no foam, foam squeezed to nothing, panels that touch"),
         Taken("PanelWrap.Plan(*", "job", "Joints empty", "one panel"),
+        Refused("WrapJob.From(*", "build", "null"),
         Taken("WrapJob.From(*", "build", "*", "stored unchecked: the calculator checks it"),
+        Taken("WrapJob.From(*", "course", "0", "the course at the foot"),
         Taken("PanelWrap.Plan(*", "job", "Windows empty|Windows [0] CornerRadius default", "no window; one with square corners"),
         Found("PanelWrap.Plan(*", "job", "Windows [0] Opening FromU default|Windows [0] Opening FromV default", "panels-wrap-window-not-inside"),
         Taken("new WrapBuild(*|new PanelWindow(*|new WrapJob(*", "*", "*", "stored unchecked: the calculator checks it"),
