@@ -407,7 +407,7 @@ internal sealed class Answers
         Backed = OnRoll("foam-backed", survey.Rolls.Backed, static piece => piece.Backed.ClothPieces[0]);
 
         // Glue and staples, and the two ways against each other.
-        StapleJob staples = new([.. Pieces.SelectMany(piece => piece.Made(survey).WrappedEdges)], panels.Goods.Thickness, survey.StapleLeg) { UnderCrown = Pieces[0].Made(survey).UnderCrown };
+        StapleJob staples = new([.. Pieces.SelectMany(piece => piece.Made(survey).WrappedEdges)], panels.Goods.Thickness, survey.StapleLeg) { UnderCrown = Pieces[0].Made(survey).UnderCrown, FoamUnderCrown = Pieces[0].Made(survey).FoamUnderCrown };
         Staples = Ask(() => PanelStaples.CheckSetOut(staples), () => PanelStaples.SetOut(staples), ("job.Leg", "$.staples.leg"), ("job", "$.staples"));
         if (Nesting is null || Cloth is null || Foam is null || Backed is null || Staples is null)
         {

@@ -163,6 +163,9 @@ internal readonly struct KerfQuestion(double radius, double bend, in TolerancedL
 
     /// <summary>The kerfs that a setting of the stop asks for.</summary>
     internal double KerfsAt(double stop) => Grid.CeilingOfRatio(Bend, 2 * Math.Atan(Kerf / (2 * (stop + DepthError))));
+
+    /// <summary>How deep the thickest sheet is cut by a saw set from the outer face, which leaves the web whatever the thickness; the error of the depth not in it.</summary>
+    internal double DepthFromOuterFace => Grid.Snap(GreatestThickness - Web);
 }
 
 /// <summary>What came out, in mm and rad.</summary>

@@ -222,7 +222,12 @@ public sealed class KerfPlan
         (double shallowest, double deepest) = _question.WebStop;
         if (shallowest > deepest)
         {
-            return "No setting keeps it within 1 to 3 mm: sort the sheets by thickness, or set the saw from the outer face.";
+            // The thickest sheet is cut deepest then, and a deeper kerf shuts sooner.
+            double needed = _question.KerfsAt(_question.DepthFromOuterFace);
+            return "No setting keeps it within 1 to 3 mm: sort the sheets by thickness, or set the saw from the outer face."
+                + (needed > _numbers.Kerfs
+                    ? $" Set so, the thickest sheet is cut up to {Print.Mm(Grid.Snap(_question.DepthFromOuterFace + _question.DepthError))} deep and these {Print.Number(_numbers.Kerfs)} kerfs are shut before it is bent: that takes {Print.Number(needed)} kerfs, {Print.Mm(Grid.Snap(_numbers.HingeArc / needed))} apart."
+                    : string.Empty);
         }
 
         double reach = Stop.Deepest;

@@ -119,7 +119,7 @@ public sealed record PanelFixingJob
     /// <summary>Acceleration in g along the fixings, gravity included, more than 0 up to 100; null for 3 g, judgement: a rough road, not a crash.</summary>
     public double? Acceleration { get; init; }
 
-    /// <summary>From the panel's edge to the outer fixings of a row, 0 to 1 m; null for 25 mm (judgement).</summary>
+    /// <summary>From the panel's edge to the outer fixings of a row, 0 to 1 m and no more than <see cref="GreatestSpacing"/>, which one alone in the middle may not overhang by more than either; null for 25 mm (judgement).</summary>
     public Length? EdgeDistance { get; init; }
 
     /// <summary>Largest distance between fixings of a row, whatever they hold, 40 mm to 10 m; null for 250 mm (common practice). No two are set nearer than 20 mm (judgement).</summary>

@@ -164,6 +164,17 @@ public static class PanelFixings
         double acceleration = job.Acceleration is { } g ? Door.Number(g, "job.Acceleration", s_acceleration, problems) : Retention.RoadAcceleration;
         double edge = job.EdgeDistance is { } off ? Door.Millimetres(off, "job.EdgeDistance", s_edge, problems) : PanelFixingDefaults.Edge;
         double cap = job.GreatestSpacing is { } most ? Door.Millimetres(most, "job.GreatestSpacing", s_spacing, problems) : PanelFixingDefaults.Spacing;
+
+        // What overhangs hangs as free as what is between two fixings, and from one side only.
+        if (edge > cap)
+        {
+            Door.Report(new InputProblem("job.EdgeDistance", Print.Mm(edge), $"at most the greatest spacing, {Print.Mm(cap)}", isRange: true), problems);
+        }
+        else if (Grid.Snap(width - (2 * edge)) < PanelFixingDefaults.LeastSpacing && width > 2 * cap)
+        {
+            Door.Report(new InputProblem("job.EdgeDistance", Print.Mm(edge), $"so little that two fixings go in a row: one alone overhangs by {Print.Mm(Grid.Snap(width / 2))}, more than the greatest spacing, {Print.Mm(cap)}", isRange: true), problems);
+        }
+
         return problems is { Count: > 0 } ? null : new PanelFixingNumbers(positions, pulls, width, girth, hold)
         {
             Mass = mass,

@@ -214,7 +214,7 @@ public sealed class PanelSplitPlan
 
     /// <summary>
     /// Whether it is proven that no other split whose level joints run through has fewer panels, or where none was found, that there is none.
-    /// So it is where no mass bounds panels, openings leave no post or strip between them narrower than the reveal, and the places of joints that
+    /// So it is where no mass bounds panels, openings leave no post or strip between them as narrow as the reveal or narrower, and the places of joints that
     /// can matter are not more than are tried (150 for upright joints, 60 for level ones); else where the number is that of <see cref="LeastByArea"/>,
     /// or where the bound on mass costs no panel.
     /// </summary>

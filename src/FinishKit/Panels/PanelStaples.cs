@@ -18,7 +18,7 @@ public static class PanelStaples
     /// <param name="job">Edges, ply, legs, and whatever differs from the defaults.</param>
     /// <returns>Staples of each edge, the ply left before the point in the worst case, and the longest leg that will do.</returns>
     /// <remarks>
-    /// <para>Formula: staples = edge over the greatest distance, rounded up, each in the middle of its part; depth = leg - under the crown; left before the point = least ply - depth; longest leg = least ply - margin + under the crown. Where the least ply less the margin is under the least bite no leg will do, and the edge is glued only.</para>
+    /// <para>Formula: staples = edge over the greatest distance, rounded up, each in the middle of its part; depth = leg - cloth under the crown; left before the point = least ply - depth; least depth = depth - foam under the crown, which a driven crown may squeeze to nothing; longest leg = least ply - margin + cloth under the crown. Where the least ply less the margin and the foam is under the least bite no leg will do, and the edge is glued only.</para>
     /// <para>Validity: staples driven square from the back, the crown on the cloth. Tolerance of the legs is not counted, nor a crown driven into the ply; the ply's is, at its thinnest.</para>
     /// <para>Source: wrap-staples (derived); default-staple-spacing (common practice); default-staple-margin, default-staple-bite, default-under-crown (judgement).</para>
     /// </remarks>
@@ -48,18 +48,20 @@ public static class PanelStaples
     }
 
     /// <summary>The one formula body for a leg.</summary>
-    internal static (double Depth, double Left, double Longest) SolveLeg<TTrace>(StapleNumbers job, TTrace trace)
+    internal static (double Depth, double Left, double LeastDepth, double Longest) SolveLeg<TTrace>(StapleNumbers job, TTrace trace)
         where TTrace : struct, ITrace
     {
-        double ply = job.LeastPly, leg = job.Leg, under = job.Under, margin = job.Margin;
+        double ply = job.LeastPly, leg = job.Leg, under = job.Under, foam = job.Foam, margin = job.Margin;
         trace.Given("t", ply, "mm", Sources.Given, meaning: "ply at its thinnest");
         trace.Given("l", leg, "mm", Sources.Given, meaning: "leg");
-        trace.Given("u", under, "mm", job.UnderSource, meaning: "under the crown");
+        trace.Given("u", under, "mm", job.UnderSource, meaning: "under the crown, without foam");
+        trace.Given("f", foam, "mm", Sources.Given, meaning: "foam under the crown: none is left for the face, all of it for the bite");
         trace.Given("m", margin, "mm", job.MarginSource, meaning: "ply to be kept before the point");
         double depth = trace.Step("d", nameof(depth), leg - under, "mm", AdhesiveDefaults.Staples);
         double left = trace.Step("r", nameof(left), ply - depth, "mm", AdhesiveDefaults.Staples);
+        double leastDepth = trace.Step("d_f", nameof(leastDepth), depth - foam, "mm", AdhesiveDefaults.Staples);
         double longest = trace.Step("L", nameof(longest), ply - margin + under, "mm", AdhesiveDefaults.Staples);
-        return (Grid.Snap(depth), Grid.Snap(left), Grid.Snap(longest));
+        return (Grid.Snap(depth), Grid.Snap(left), Grid.Snap(leastDepth), Grid.Snap(longest));
     }
 
     /// <summary>The one formula body for an edge.</summary>
@@ -108,10 +110,11 @@ public static class PanelStaples
 
         double leg = Door.Millimetres(job.Leg, new Name(path + ".Leg"), s_leg, problems);
         double under = job.UnderCrown is { } layer ? Door.Millimetres(layer, new Name(path + ".UnderCrown"), s_under, problems) : 0;
+        double foam = job.FoamUnderCrown is { } soft ? Door.Millimetres(soft, new Name(path + ".FoamUnderCrown"), s_under, problems) : 0;
         double spacing = job.Spacing is { } distance ? Door.Millimetres(distance, new Name(path + ".Spacing"), s_spacing, problems) : AdhesiveDefaults.StapleSpacing;
         double margin = job.Margin is { } kept ? Door.Millimetres(kept, new Name(path + ".Margin"), s_margin, problems) : AdhesiveDefaults.Margin;
         double bite = job.LeastBite is { } depth ? Door.Millimetres(depth, new Name(path + ".LeastBite"), s_under, problems) : AdhesiveDefaults.LeastBite;
-        return (problems?.Count ?? 0) > before ? null : new StapleNumbers { Edges = edges, LeastPly = ply.Least, Leg = leg, Under = under, UnderSource = job.UnderCrown is null ? AdhesiveDefaults.CrownSource : Sources.Given, MarginSource = job.Margin is null ? AdhesiveDefaults.MarginSource : Sources.Given, Spacing = spacing, Margin = margin, LeastBite = bite };
+        return (problems?.Count ?? 0) > before ? null : new StapleNumbers { Edges = edges, LeastPly = ply.Least, Leg = leg, Under = under, Foam = foam, UnderSource = job.UnderCrown is null ? AdhesiveDefaults.CrownSource : Sources.Given, MarginSource = job.Margin is null ? AdhesiveDefaults.MarginSource : Sources.Given, Spacing = spacing, Margin = margin, LeastBite = bite };
     }
 }
 
@@ -125,6 +128,8 @@ internal sealed class StapleNumbers
     internal double Leg { get; init; }
 
     internal double Under { get; init; }
+
+    internal double Foam { get; init; }
 
     internal Source UnderSource { get; init; } = Sources.Given;
 

@@ -35,6 +35,7 @@ public sealed record StapleJob
     /// <param name="spacing">See <see cref="Spacing"/>.</param>
     /// <param name="margin">See <see cref="Margin"/>.</param>
     /// <param name="leastBite">See <see cref="LeastBite"/>.</param>
+    /// <param name="foamUnderCrown">See <see cref="FoamUnderCrown"/>.</param>
     [SetsRequiredMembers]
     public StapleJob(
         IReadOnlyList<Length> edges,
@@ -43,13 +44,15 @@ public sealed record StapleJob
         Length? underCrown = null,
         Length? spacing = null,
         Length? margin = null,
-        Length? leastBite = null)
+        Length? leastBite = null,
+        Length? foamUnderCrown = null)
         : this(edges, plyThickness, leg)
     {
         UnderCrown = underCrown;
         Spacing = spacing;
         Margin = margin;
         LeastBite = leastBite;
+        FoamUnderCrown = foamUnderCrown;
     }
 
     /// <summary>Lengths of the edges, 1 mm to 50 m each, 1 to 1000; see <see cref="WrapPlan.WrappedEdges"/>.</summary>
@@ -67,8 +70,11 @@ public sealed record StapleJob
     /// <summary>Length of the staple's legs, 1 to 50 mm.</summary>
     public required Length Leg { get; init; }
 
-    /// <summary>What lies between the staple's crown and the ply: cloth, squeezed foam of foam-backed cloth, 0 to 50 mm; see <see cref="WrapPlan.UnderCrown"/>. Null counts as nothing, with a finding: the careful side for the face, not for the bite.</summary>
+    /// <summary>What surely stays between the staple's crown and the ply: the cloth, without foam, 0 to 50 mm; see <see cref="WrapPlan.UnderCrown"/>. Null counts as nothing, with a finding: the careful side for the face, not for the bite.</summary>
     public Length? UnderCrown { get; init; }
+
+    /// <summary>Foam under the crown beside that, as thick as it may stay there, 0 to 50 mm; see <see cref="WrapPlan.FoamUnderCrown"/>. A driven crown may squeeze it to nothing, so it counts for the bite only, never for the face. Null for none.</summary>
+    public Length? FoamUnderCrown { get; init; }
 
     /// <summary>Distance of staples at most, 5 to 500 mm. Default 40 mm (common practice).</summary>
     public Length? Spacing { get; init; }
@@ -79,7 +85,7 @@ public sealed record StapleJob
     /// <summary>Least depth in the ply, 0 to 50 mm. Default 4 mm (judgement).</summary>
     public Length? LeastBite { get; init; }
 
-    private (TolerancedLength, double, double?, double?, double?, double?) Key => (PlyThickness, Door.Millimetres(Leg), Mm(UnderCrown), Mm(Spacing), Mm(Margin), Mm(LeastBite));
+    private (TolerancedLength, double, double?, double?, double?, double?, double?) Key => (PlyThickness, Door.Millimetres(Leg), Mm(UnderCrown), Mm(FoamUnderCrown), Mm(Spacing), Mm(Margin), Mm(LeastBite));
 
     /// <summary>Whether every member is of equal amount, whatever its unit, and the edges are the same in the same order.</summary>
     /// <param name="other">The other.</param>

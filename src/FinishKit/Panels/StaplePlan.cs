@@ -33,13 +33,13 @@ public sealed class StapledEdge
 public sealed class StaplePlan
 {
     private readonly StapleNumbers _numbers;
-    private readonly double _depth, _left, _longest;
+    private readonly double _depth, _left, _leastDepth, _longest;
 
     internal StaplePlan(StapleJob job, StapleNumbers numbers)
     {
         Job = job;
         _numbers = numbers;
-        (_depth, _left, _longest) = PanelStaples.SolveLeg(numbers, default(Silent));
+        (_depth, _left, _leastDepth, _longest) = PanelStaples.SolveLeg(numbers, default(Silent));
         List<StapledEdge> edges = [];
         for (int i = 0; i < numbers.Edges.Length; i++)
         {
@@ -75,8 +75,11 @@ public sealed class StaplePlan
     /// <summary>Staples of all edges.</summary>
     public int Count { get; }
 
-    /// <summary>How deep the legs go into the ply; negative where they do not reach it.</summary>
+    /// <summary>How deep the legs go into the ply at most, foam under the crown squeezed to nothing; negative where they do not reach it.</summary>
     public Length Depth => Door.Millimetres(_depth);
+
+    /// <summary>How deep they go at least, the foam under the crown in the way: what the bite is held against. As <see cref="Depth"/> where there is none.</summary>
+    public Length LeastDepth => Door.Millimetres(_leastDepth);
 
     /// <summary>Ply left before the point where it is thinnest; 0 or less: the point comes through.</summary>
     public Length LeftBeforePoint => Door.Millimetres(_left);
@@ -93,7 +96,7 @@ public sealed class StaplePlan
     /// <summary>The defaults taken because the job gave no figure of its own.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
 
-    private bool IsGlueOnly => Grid.Snap(_numbers.LeastPly - _numbers.Margin) < _numbers.LeastBite;
+    private bool IsGlueOnly => Grid.Snap(_numbers.LeastPly - _numbers.Margin - _numbers.Foam) < _numbers.LeastBite;
 
     /// <summary>How depth, what is left before the point and the staples of each edge follow, step by step.</summary>
     /// <returns>The workings.</returns>
@@ -110,7 +113,7 @@ public sealed class StaplePlan
     }
 
     /// <summary>The plan as flat figures.</summary>
-    /// <returns>Staples, the worst severity as the number of its enumeration (0 too where there is no finding), leg, depth, ply left before the point, longest leg where there is one, and whether only glue will do (1 or 0).</returns>
+    /// <returns>Staples, the worst severity as the number of its enumeration (0 too where there is no finding), leg, depth and least depth, ply left before the point, longest leg where there is one, and whether only glue will do (1 or 0).</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures =
@@ -119,6 +122,7 @@ public sealed class StaplePlan
             new("worst-severity", Findings.Count == 0 ? 0 : (int)Findings[0].Severity, string.Empty),
             new("leg", _numbers.Leg, "mm"),
             new("depth", _depth, "mm"),
+            new("least-depth", _leastDepth, "mm"),
             new("left-before-point", _left, "mm"),
             new("glue-only", IsGlueOnly ? 1 : 0, string.Empty),
         ];
@@ -137,13 +141,14 @@ public sealed class StaplePlan
     private IReadOnlyList<Finding> Find()
     {
         List<Finding> findings = [];
-        List<Figure> values = [new("leg", _numbers.Leg, "mm"), new("depth", _depth, "mm"), new("left-before-point", _left, "mm"), new("margin", _numbers.Margin, "mm"), new("least-bite", _numbers.LeastBite, "mm")];
+        List<Figure> values = [new("leg", _numbers.Leg, "mm"), new("depth", _depth, "mm"), new("least-depth", _leastDepth, "mm"), new("left-before-point", _left, "mm"), new("margin", _numbers.Margin, "mm"), new("least-bite", _numbers.LeastBite, "mm")];
         if (!IsGlueOnly)
         {
             values.Add(new("longest-leg", _longest, "mm"));
         }
 
-        string cure = IsGlueOnly ? "No leg both keeps the margin and holds in this ply: glue only." : $"Legs of {Print.Mm(_longest)} or less keep the margin of {Print.Mm(_numbers.Margin)}.";
+        string foam = _numbers.Foam > 0 ? $", the foam under the crown nothing for the one and {Print.Mm(_numbers.Foam)} for the other" : string.Empty;
+        string cure = IsGlueOnly ? $"No leg both keeps the margin of {Print.Mm(_numbers.Margin)} and goes {Print.Mm(_numbers.LeastBite)} into this ply{foam}: glue only." : $"Legs of {Print.Mm(_longest)} or less keep the margin of {Print.Mm(_numbers.Margin)}.";
         if (_left <= 0)
         {
             findings.Add(new Finding(
@@ -163,19 +168,19 @@ public sealed class StaplePlan
                 AdhesiveDefaults.Staples));
         }
 
-        if (_depth < _numbers.LeastBite)
+        if (_leastDepth < _numbers.LeastBite)
         {
             findings.Add(new Finding(
                 "panels-staple-short",
                 Severity.Caution,
-                $"Legs of {Print.Mm(_numbers.Leg)} go {Print.Mm(Math.Max(0, _depth))} into the ply, under the {Print.Mm(_numbers.LeastBite)} asked. {cure}",
+                $"Legs of {Print.Mm(_numbers.Leg)} go {Print.Mm(Math.Max(0, _leastDepth))} into the ply{(_numbers.Foam > 0 ? " where the foam under the crown stays" : string.Empty)}, under the {Print.Mm(_numbers.LeastBite)} asked. {cure}",
                 [.. values],
                 AdhesiveDefaults.Staples));
         }
 
         if (Job.UnderCrown is null)
         {
-            double most = Grid.Snap(_depth - _numbers.LeastBite);
+            double most = Grid.Snap(_leastDepth - _numbers.LeastBite);
             findings.Add(new Finding(
                 "panels-staple-under-crown-unknown",
                 Severity.Note,

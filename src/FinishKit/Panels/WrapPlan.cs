@@ -279,8 +279,11 @@ public sealed class WrapPlan
     /// <summary>What a person should know, gravest first.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>What lies between a staple's crown and the ply on the back: the cloth, and the foam that foam-backed cloth brings with it, squeezed. For <see cref="StapleJob.UnderCrown"/>.</summary>
-    public Length UnderCrown => Door.Millimetres(Grid.Snap(_numbers.Make.Cloth + (Build.IsFoamBacked ? _numbers.Make.Squeezed : 0)));
+    /// <summary>What lies between a staple's crown and the ply on the back: the cloth, without the foam of foam-backed cloth. For <see cref="StapleJob.UnderCrown"/>.</summary>
+    public Length UnderCrown => Door.Millimetres(Grid.Snap(_numbers.Make.Cloth));
+
+    /// <summary>The foam that foam-backed cloth brings with it there, squeezed; zero without. For <see cref="StapleJob.FoamUnderCrown"/>.</summary>
+    public Length FoamUnderCrown => Door.Millimetres(Grid.Snap(Build.IsFoamBacked ? _numbers.Make.Squeezed : 0));
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: a window that no panel can hold, or whose edges the cloth does not reach round, or two with no ply between.</summary>
     public bool HasProblem => Findings[0].Severity >= Severity.Problem;

@@ -216,7 +216,7 @@ internal static class BadInputRules
         Taken("new WrapBuild(*|new PanelWindow(*|new WrapJob(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("PatternMatch.Lay(*", "job", "RepeatA* default|CentredOnPanel 0", "nothing to match that way; the first panel"),
         Taken("PanelAdhesive.Needed(*", "bonded", "default", "a bond of nothing"),
-        Taken("PanelStaples.SetOut(*", "job", "PlyThickness deviations of default|UnderCrown default|Margin default|LeastBite default", "ply as it is; nothing under the crown; zero is in the range"),
+        Taken("PanelStaples.SetOut(*", "job", "PlyThickness deviations of default|UnderCrown default|FoamUnderCrown default|Margin default|LeastBite default", "ply as it is; nothing under the crown; zero is in the range"),
         Taken("WrapComparison.Compare(*", "choice", "*Area default|*Price 0|*Extras 0|*Hours default", "what costs nothing and takes no time"),
         Taken("new PatternJob(*|new StapleJob(*|new WrapChoice(*", "*", "*", "stored unchecked: the calculator checks it"),
 

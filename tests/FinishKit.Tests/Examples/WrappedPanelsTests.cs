@@ -232,7 +232,7 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         Assert.Contains("ply 942.8 (37-7/64) 344 (13-35/64)", sheet, StringComparison.Ordinal); // 947.75 - 2 x (1 + 1.5); 349 - 5
         Assert.Contains("of foam-backed cloth, 1500 mm", sheet, StringComparison.Ordinal);
         Assert.DoesNotContain("foam 942", sheet, StringComparison.Ordinal);
-        Assert.Contains("2.5 mm deep, 3.5 mm of the thinnest ply before the point; legs up to 7 mm will do", sheet, StringComparison.Ordinal); // 1 of cloth and 1.5 of foam under the crown: 5 - 2.5; 6.0 - 2.5; 6.0 - 1.5 + 2.5
+        Assert.Contains("4 mm deep, 2 mm of the thinnest ply before the point; no leg will do: glue only", sheet, StringComparison.Ordinal); // 1 of cloth under the crown, and 1.5 of foam that may be squeezed to nothing: 5 - 1; 6.0 - 4; 6.0 - 1.5 - 1.5 is no bite of 4
         Assert.Contains("backed materials 153.50, 4.5 hours", sheet, StringComparison.Ordinal); // the comparison is the same whichever is made
     }
 

@@ -169,7 +169,35 @@ public sealed class AdhesiveAndStapleTests
         // What a wrapped panel has there: 1 of cloth, and the foam of 3 that came with it, squeezed to half.
         WrapBuild build = new(Mm(6.5), Mm(1));
         Assert.Equal(1, PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), build with { Top = EdgeWrap.FoamRound })).UnderCrown.Millimeters);
-        Assert.Equal(2.5, PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), build with { IsFoamBacked = true })).UnderCrown.Millimeters);
+        WrapPlan separate = PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), build)), backed = PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), build with { IsFoamBacked = true }));
+        Assert.Equal((1, 0), (separate.UnderCrown.Millimeters, separate.FoamUnderCrown.Millimeters));
+        Assert.Equal((1, 1.5), (backed.UnderCrown.Millimeters, backed.FoamUnderCrown.Millimeters));
+    }
+
+    /// <summary>
+    /// A driven crown squeezes foam to nothing. Foam-backed cloth, 1 and 3 squeezed to 1.5, birch 6.0 at the thinnest: legs of 7 go 7 - 1 = 6 deep and come through; with the foam counted for the face 1.5 would
+    /// be left. The longest is 6.0 - 1.5 + 1 = 5.5; it bites 5.5 - 2.5 = 3 where the foam stays, which is short of 4: glue only, unless 3 are enough.
+    /// </summary>
+    [Fact]
+    public void Foam_under_the_crown_counts_for_the_bite_and_not_for_the_face()
+    {
+        WrapPlan backed = PanelWrap.Plan(new WrapJob(Mm(1000), Mm(600), new WrapBuild(Mm(6.4), Mm(1)) { IsFoamBacked = true }));
+        StapleJob job = new(backed.WrappedEdges, TolerancedLength.PlusMinus(Mm(6.4), Mm(0.4)), Mm(7)) { UnderCrown = backed.UnderCrown, FoamUnderCrown = backed.FoamUnderCrown };
+        StaplePlan seven = PanelStaples.SetOut(job);
+        Assert.True(seven.HasProblem);
+        Assert.Equal("panels-staple-through", seven.Findings[0].Code);
+        Assert.Equal((6, 4.5, 0), (seven.Depth.Millimeters, seven.LeastDepth.Millimeters, seven.LeftBeforePoint.Millimeters));
+        Assert.Null(seven.LongestLeg);
+        StaplePlan enough = PanelStaples.SetOut(job with { Leg = Mm(5.5), LeastBite = Mm(3) });
+        Assert.Equal((5.5, 3, 1.5), (enough.LongestLeg!.Value.Millimeters, enough.LeastDepth.Millimeters, enough.LeftBeforePoint.Millimeters));
+        Assert.Equal(["panels-staple-not-counted"], enough.Findings.Select(static finding => finding.Code));
+        Assert.True(PanelStaples.SetOut(job with { Leg = Mm(5.500001), LeastBite = Mm(3) }).HasProblem);
+        StaplePlan held = PanelStaples.SetOut(job with { Leg = Mm(5.5) });
+        Assert.False(held.HasProblem);
+        Assert.Contains("glue only", held.Findings.Single(static finding => finding.Code == "panels-staple-short").Message, StringComparison.Ordinal);
+        Assert.NotEqual(job, job with { FoamUnderCrown = null });
+        Assert.Equal(["job.FoamUnderCrown"], PanelStaples.CheckSetOut(job with { FoamUnderCrown = Mm(-1) }).Select(static problem => problem.Parameter));
+        WorkingsCheck.Recompute(seven.Explain());
     }
 
     [Fact]

@@ -113,6 +113,25 @@ public sealed class KerfBendTests
         Assert.DoesNotContain(plan.Figures(), static figure => figure.Name == "stop-deepest");
     }
 
+    /// <summary>
+    /// 17.9 ± 0.8 by 95° round 300, web 3, kerf 3.2: counted at 14.9 + 0.3 = 15.2 deep, where a kerf shuts at 12.02°: 8. A stop would stand from 18.7 - 3 + 0.3 = 16.0 to 17.1 - 1 - 0.3 = 15.8: none. Set from the
+    /// outer face, the thickest sheet is cut 18.7 - 3 + 0.3 = 16.0 deep: 2 atan(3.2/32) = 11.42°, 8 of them 91.4°, 9 of them 102.8°, over 297 · 1.658063 = 492.445, 54.716 apart. Of a bend
+    /// of 90° the eight reach it on every sheet, and nothing is added.
+    /// </summary>
+    [Fact]
+    public void A_saw_set_from_the_outer_face_takes_the_kerfs_of_the_thickest_sheet()
+    {
+        KerfedPanel sheet = s_corner with { Bend = Angle.FromDegrees(95), Thickness = TolerancedLength.PlusMinus(Mm(17.9), Mm(0.8)) };
+        KerfPlan plan = KerfBend.Plan(sheet);
+        Assert.Equal(8, plan.Kerfs);
+        Assert.Null(plan.StopDepths);
+        string words = plan.Findings.Single(static finding => finding.Code == "panels-kerf-web-out").Message;
+        Assert.Contains("set the saw from the outer face. Set so, the thickest sheet is cut up to 16 mm deep and these 8 kerfs are shut before it is bent: that takes 9 kerfs, 54.716 mm apart.", words, StringComparison.Ordinal);
+        KerfPlan held = KerfBend.Plan(sheet with { Bend = Angle.FromDegrees(90) });
+        Assert.Equal(8, held.Kerfs);
+        Assert.EndsWith("or set the saw from the outer face.", held.Findings.Single(static finding => finding.Code == "panels-kerf-web-out").Message, StringComparison.Ordinal);
+    }
+
     /// <summary>Whatever the depth within its error, the kerfs reach the bend before they shut; one kerf fewer would not at the deepest.</summary>
     [Property]
     public void At_any_depth_within_the_error_the_kerfs_reach_the_bend(PositiveInt seed)

@@ -77,10 +77,34 @@ public sealed class PanelFixingTests
     [Fact]
     public void An_outer_fixing_is_counted_with_what_a_long_overhang_pries()
     {
-        // 300 beyond 5 fixings 50 apart: M₀ = -45000, M₀ + 4 M₁ + M₂ = -1250, 2 M₁ + 4 M₂ = -1250: 3.5 M₁ = 45000 - 1250 + 312.5, M₁ = 12589.2857.
-        PanelFixingRow row = Assert.Single(PanelFixings.Place(One(1, 800, 10_000) with { EdgeDistance = Mm(300), GreatestSpacing = Mm(50) }).Rows);
+        // 50 beyond 5 fixings 50 apart: M₀ = -1250, M₀ + 4 M₁ + M₂ = -1250, 2 M₁ + 4 M₂ = -1250: 3.5 M₁ = 312.5, M₁ = 89.2857.
+        PanelFixingRow row = Assert.Single(PanelFixings.Place(One(1, 300, 10_000) with { EdgeDistance = Mm(50), GreatestSpacing = Mm(50) }).Rows);
         Assert.Equal(5, row.Positions.Count);
-        Assert.Equal(325 + ((12589.285714 + 45000) / 50), row.GreatestLoad.Newtons, 1e-6); // half way to the neighbour it would be 325
+        Assert.Equal(75 + ((89.285714 + 1250) / 50), row.GreatestLoad.Newtons, 1e-6); // half way to the neighbour it would be 75
+    }
+
+    /// <summary>
+    /// What overhangs hangs free like what is between two fixings, so it is no longer than those are apart at most: 250 by default. One alone in the middle of 519 overhangs by 259.5; of 500, by 250. Two are as
+    /// far as 250 off the edges of 520, 20 apart.
+    /// </summary>
+    [Theory]
+    [InlineData(1900, 1000, false)]
+    [InlineData(2000, 990, false)]
+    [InlineData(1900, 250, true)]
+    [InlineData(1900, 250.000001, false)]
+    [InlineData(519, 250, false)]
+    [InlineData(500.000002, 250, false)]
+    [InlineData(500, 250, true)]
+    [InlineData(520, 250, true)]
+    public void No_panel_overhangs_by_more_than_fixings_are_apart(double width, double edge, bool taken)
+    {
+        PanelFixingJob job = One(0.1, width, 200) with { EdgeDistance = Mm(edge) };
+        Assert.Equal(taken ? [] : ["job.EdgeDistance"], PanelFixings.Check(job).Select(static problem => problem.Parameter));
+        Assert.Equal("job.EdgeDistance", Assert.Single(PanelFixings.Check(One(0.1, 1900, 200) with { EdgeDistance = Mm(41), GreatestSpacing = Mm(40) })).Parameter);
+        if (!taken)
+        {
+            Assert.Throws<ArgumentOutOfRangeException>(() => PanelFixings.Place(job));
+        }
     }
 
     [Fact]
@@ -178,7 +202,7 @@ public sealed class PanelFixingTests
         int byStrength = 0, bySpacing = 0, none = 0, alone = 0;
         for (int round = 0; round < 3000; round++)
         {
-            double width = random.Next(60, 3000), edge = random.Next(0, 60), cap = random.Next(50, 400), hold = random.Next(5, 300), pull = random.Next(-100, 1500) / 1000.0;
+            double width = random.Next(60, 3000), edge = random.Next(0, 60), cap = random.Next(70, 400), hold = random.Next(5, 300), pull = random.Next(-100, 1500) / 1000.0;
             PanelFixingRow row = Assert.Single(PanelFixings.Place(new PanelFixingJob([new(Mm(10), ForcePerLength.FromNewtonsPerMillimeter(pull))], Mm(width), Force.FromNewtons(hold)) { EdgeDistance = Mm(edge), GreatestSpacing = Mm(cap) }).Rows);
             if (width - (2 * edge) < 20)
             {
