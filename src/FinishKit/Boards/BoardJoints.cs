@@ -20,7 +20,7 @@ public static class BoardJoints
     /// <returns>The joints and pieces of every run, the cutting plan, the least that any choice of joints costs, and findings.</returns>
     /// <remarks>
     /// <para>Formula: a run is left whole where a board is long enough, or has joints on strips so that no piece is shorter than the shortest nor longer than the longest board; joints of neighbouring courses lie on strips whose numbers differ by the stagger or more. Least cost: for any values of pieces the boards must hold the value of the cheapest choice of joints, a shortest path over the courses.</para>
-    /// <para>Validity: square butts on the middle of a strip, straight courses, nine joints a run at most. The cost is proven least, over all such joints and all plans, where <see cref="JointLayout.Proven"/> says so; where a course has more than 2000 ways of being divided (fewer where there are more than ten courses) those with the fewest joints are looked at and a sample of the next, and the least cost is for all of them nevertheless.</para>
+    /// <para>Validity: square butts on the middle of a strip, straight courses, nine joints a run at most. A run of which the gaps at its ends leave less than 1 mm takes no board, which is a finding. The cost is proven least, over all such joints and all plans, where <see cref="JointLayout.Proven"/> says so; where a course has more than 2000 ways of being divided (fewer where there are more than ten courses) those with the fewest joints are looked at and a sample of the next, and the least cost is for all of them nevertheless.</para>
     /// <para>Source: boards-joints, stock-cutting (derived); default-joint-stagger, default-shortest-piece, default-joint-strip, default-mitre-kerf, default-end-trim, default-least-offcut (common practice).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The job, its list or an entry is null.</exception>
@@ -82,23 +82,28 @@ public static class BoardJoints
         return trace.Step("m", "moreThanLengthAsks", joints - fewest, string.Empty, Sources.BoardJoints, run);
     }
 
-    private static JointedRun[] Lay(JointJob job, JointNumbers numbers, JointRules rules, int[][] joints)
+    /// <summary>The job's name for a run, else that of its course, with a number from the start where the course has several.</summary>
+    internal static string NameOf(JointJob job, int run)
     {
-        Dictionary<int, int> perCourse = [];
-        foreach ((int course, long _, long _) in numbers.Runs)
+        JointRun own = job.Runs[run];
+        int before = 0, all = 0;
+        for (int i = 0; i < job.Runs.Count && own.Name is null; i++)
         {
-            perCourse.TryGetValue(course, out int before);
-            perCourse[course] = before + 1;
+            double ahead = Door.Millimetres(own.Start) - Door.Millimetres(job.Runs[i].Start);
+            bool isSame = job.Runs[i].Course == own.Course;
+            all += isSame ? 1 : 0;
+            before += isSame && (ahead > 0 || (ahead == 0 && i < run)) ? 1 : 0;
         }
 
+        return own.Name ?? $"course {Print.Number(own.Course)}{(all > 1 ? ", run " + Print.Number(before + 1) : string.Empty)}";
+    }
+
+    private static JointedRun[] Lay(JointJob job, JointNumbers numbers, JointRules rules, int[][] joints)
+    {
         JointedRun[] runs = new JointedRun[joints.Length];
-        Dictionary<int, int> next = [];
-        foreach (int run in numbers.Order)
+        for (int run = 0; run < runs.Length; run++)
         {
             (int course, long start, long end) = numbers.Runs[run];
-            next.TryGetValue(course, out int before);
-            next[course] = before + 1;
-            string name = job.Runs[run].Name ?? $"course {Print.Number(course)}{(perCourse[course] > 1 ? ", run " + Print.Number(before + 1) : string.Empty)}";
             List<ButtJoint> butts = [];
             List<long> pieces = [];
             long from = start;
@@ -110,7 +115,7 @@ public static class BoardJoints
             }
 
             pieces.Add(end - from);
-            runs[run] = new JointedRun(run, course, name, start, end, butts, pieces, rules.Ways[run] is { } ways ? ways.Fewest : null);
+            runs[run] = new JointedRun(numbers.JobRuns[run], course, NameOf(job, numbers.JobRuns[run]), start, end, butts, pieces, rules.Ways[run] is { } ways ? ways.Fewest : null);
         }
 
         return runs;

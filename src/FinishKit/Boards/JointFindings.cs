@@ -16,6 +16,7 @@ internal static class JointFindings
             findings.Add(None(layout, job, rules));
         }
 
+        AddBare(layout, job, findings);
         AddClose(layout, job, findings);
         AddShort(layout, job, findings);
         if (layout.LeastCost is { } least && !layout.Proven)
@@ -125,6 +126,35 @@ internal static class JointFindings
             $"No joints keep what is asked{(rules.Choices.IsSample ? ", of those that were looked at" : string.Empty)}: {string.Join("; ", wrong)}. {remedy}.",
             values,
             Sources.BoardJoints);
+    }
+
+    /// <summary>Slivers beside a window or at an edge.</summary>
+    private static void AddBare(JointLayout layout, JointNumbers job, List<Finding> findings)
+    {
+        if (job.Bare.Length == 0)
+        {
+            return;
+        }
+
+        List<string> places = [];
+        double widest = 0;
+        foreach (int run in job.Bare)
+        {
+            double start = Door.Millimetres(layout.Job.Runs[run].Start), end = Door.Millimetres(layout.Job.Runs[run].End);
+            widest = Math.Max(widest, end - start);
+            if (places.Count <= MostNamed)
+            {
+                places.Add(places.Count < MostNamed ? $"{BoardJoints.NameOf(layout.Job, run)} from {Print.Round(start, 3)} to {Print.Round(end, 3)} mm" : "...");
+            }
+        }
+
+        double gap = Door.Millimetres(layout.Job.EndGap);
+        findings.Add(new Finding(
+            "boards-joint-run-bare",
+            Severity.Caution,
+            $"{Print.Number(job.Bare.Length)} {(job.Bare.Length == 1 ? "run takes" : "runs take")} no board, because less than 1 mm is left{(gap > 0 ? $" once {Print.Mm(gap)} are taken off at both ends" : " of it")}: {string.Join("; ", places)}. Nothing is cut for {(job.Bare.Length == 1 ? "it" : "them")}: cover {(job.Bare.Length == 1 ? "it" : "them")} with a trim, or leave {(job.Bare.Length == 1 ? "it" : "them")} bare.",
+            [new("runs", job.Bare.Length, string.Empty), new("widest", Grid.Snap(widest), "mm"), new("end-gap", gap, "mm")],
+            Sources.BoardJoints));
     }
 
     /// <summary>Looked for in the layout as it came out, whatever was meant.</summary>

@@ -42,7 +42,7 @@ public sealed record JointRun
     /// <summary>Where it starts along the wall, at its long point, -100 to 100 m; <see cref="JointJob.EndGap"/> is left there.</summary>
     public required Length Start { get; init; }
 
-    /// <summary>Where it ends, at its long point, up to 100 m; 1 mm to 20 m beyond the start, with the gaps at both ends taken off; <see cref="JointJob.EndGap"/> is left there.</summary>
+    /// <summary>Where it ends, at its long point, up to 100 m; beyond the start, and with the gaps at both ends taken off 20 m beyond it at most (under 1 mm it takes no board, and one run at least must take one); <see cref="JointJob.EndGap"/> is left there.</summary>
     public required Length End { get; init; }
 
     /// <summary>What the person at the saw calls it, at most 80 characters; null for its course's number.</summary>

@@ -127,7 +127,7 @@ public sealed class JointLayout
     /// <summary>The job.</summary>
     public JointJob Job { get; }
 
-    /// <summary>Every run with its joints and pieces, in the job's order.</summary>
+    /// <summary>Every run that takes a board, with its joints and pieces, in the job's order; runs under 1 mm without their gaps are left out and said in a finding.</summary>
     public IReadOnlyList<JointedRun> Runs { get; }
 
     /// <summary>The boards, what to cut from each, and what to buy. Its parts are the pieces of the runs, in the runs' order, named for them.</summary>

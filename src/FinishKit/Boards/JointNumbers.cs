@@ -14,7 +14,7 @@ internal sealed class JointNumbers
     private static readonly Allowed s_course = new(0, 10_000, string.Empty);
     private static readonly Allowed s_stagger = new(0, 20, string.Empty);
 
-    private JointNumbers(JointJob job, CuttingNumbers cutting, (int Course, long Start, long End)[] runs, double shortest)
+    private JointNumbers(JointJob job, CuttingNumbers cutting, (int Course, long Start, long End)[] all, double shortest)
     {
         Cutting = cutting;
         Stagger = job.Stagger ?? JointDefaults.Stagger;
@@ -26,7 +26,20 @@ internal sealed class JointNumbers
             Strips[i] = Grid.Nanometres(Door.Millimetres(job.Strips[i]));
         }
 
-        Runs = runs;
+        List<int> boarded = [], bare = [];
+        for (int i = 0; i < all.Length; i++)
+        {
+            (IsBare(all[i]) ? bare : boarded).Add(i);
+        }
+
+        JobRuns = [.. boarded];
+        Bare = [.. bare];
+        Runs = new (int, long, long)[JobRuns.Length];
+        for (int i = 0; i < Runs.Length; i++)
+        {
+            Runs[i] = all[JobRuns[i]];
+        }
+
         Order = Sorted(Runs);
         foreach (BoardKind board in cutting.Boards)
         {
@@ -35,8 +48,14 @@ internal sealed class JointNumbers
         }
     }
 
-    /// <summary>What boards fill: without the gaps at the ends.</summary>
+    /// <summary>What boards fill: without the gaps at the ends, and without the runs that take no board.</summary>
     internal (int Course, long Start, long End)[] Runs { get; }
+
+    /// <summary>Which of the job's runs each of them is.</summary>
+    internal int[] JobRuns { get; }
+
+    /// <summary>Those of the job's runs that their gaps leave less than a piece of.</summary>
+    internal int[] Bare { get; }
 
     /// <summary>The runs by course, then by start.</summary>
     internal int[] Order { get; }
@@ -118,11 +137,20 @@ internal sealed class JointNumbers
             }
 
             runs[i] = (run.Course, Grid.Nanometres(start) + gap, Grid.Nanometres(end) - gap);
-            double length = Grid.Millimetres(runs[i].Item3 - runs[i].Item2);
-            if (!s_piece.Holds(length))
+            if (end <= start || Grid.Millimetres(runs[i].Item3 - runs[i].Item2) > LongestRun)
             {
                 isGood = false;
-                Door.Report(new InputProblem(at.Then(".End").ToString(), Print.Number(end) + " mm", $"1 mm to 20 m beyond the start, which is {Print.Number(start)} mm{(gap > 0 ? $", with {Print.Number(Grid.Millimetres(gap))} mm taken off at both ends" : string.Empty)}", isRange: true), problems);
+                ReportEnd(at, run, gap, problems);
+            }
+        }
+
+        // A sliver beside a window takes no board and is said in a finding; a wall of nothing but slivers is no wall.
+        if (isGood && Array.TrueForAll(runs, IsBare))
+        {
+            isGood = false;
+            for (int i = 0; i < runs.Length; i++)
+            {
+                ReportEnd(new Name(name, i), job.Runs[i], gap, problems);
             }
         }
 
@@ -143,6 +171,11 @@ internal sealed class JointNumbers
 
         return runs;
     }
+
+    private static bool IsBare((int Course, long Start, long End) run) => run.End - run.Start < JointRules.LeastPiece;
+
+    private static void ReportEnd(Name at, JointRun run, long gap, List<InputProblem>? problems) =>
+        Door.Report(new InputProblem(at.Then(".End").ToString(), Print.Number(Door.Millimetres(run.End)) + " mm", $"1 mm to 20 m beyond the start, which is {Print.Number(Door.Millimetres(run.Start))} mm{(gap > 0 ? $", with {Print.Number(Grid.Millimetres(gap))} mm taken off at both ends" : string.Empty)}", isRange: true), problems);
 
     private static void ReadStrips(JointJob job, string path, List<InputProblem>? problems)
     {

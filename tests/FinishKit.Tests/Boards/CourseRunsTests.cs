@@ -62,15 +62,56 @@ public sealed class CourseRunsTests
         EndCutSchedule rear = Ends(courses, new(Mm(0), Mm(2900)), new(Mm(178), Mm(2722)), datum: 0);
         Assert.Equal([("1A", 1, 0, 1000), ("1B", 1, 2850, 2900), ("2", 2, 0, 1000.0)], Flat(courses.Runs(rear)));
 
-        // To the edge exactly is nothing; a nanometre is a run, which the joints then refuse.
+        // To the edge exactly is nothing; a nanometre is a run, for which the joints then cut nothing.
         courses = Courses(178, new FaceOpening(Mm(1000), Mm(2900), Mm(0), Mm(178)));
         Assert.Equal(["1", "2"], courses.Runs(rear).Select(static run => run.Name));
         courses = Courses(178, new FaceOpening(Mm(1000), Mm(2899.999999), Mm(0), Mm(178)));
         Assert.Equal(["1A", "1B", "2"], courses.Runs(rear).Select(static run => run.Name));
-        Assert.Equal("job.Runs[1].End", Assert.Single(BoardJoints.Check(new JointJob(courses.Runs(rear), [], [new StockBoard(Mm(3000), 1)]))).Parameter);
+        JointLayout layout = BoardJoints.Choose(new JointJob(courses.Runs(rear), [], [new StockBoard(Mm(3000), 1)]));
+        Assert.Equal(["1A", "2"], layout.Runs.Select(static run => run.Name));
+        Assert.Contains("1B from 2900 to 2900 mm", Assert.Single(layout.Findings, static finding => finding.Code == "boards-joint-run-bare").Message, StringComparison.Ordinal);
 
         courses = Courses(178, new FaceOpening(Mm(0), Mm(3400), Mm(0), Mm(89)));
         Assert.Equal(["2"], courses.Runs().Select(static run => run.Name));
+    }
+
+    /// <summary>Behind the window 10 mm are left of course 1 and 1.1 of course 2 (the edge comes in 0.1 for each 1 up); 3 off at both ends leave 4, and nothing.</summary>
+    [Fact]
+    public void A_sliver_beside_a_window_is_said_and_the_rest_is_cut()
+    {
+        CoursePlan courses = Courses(178, new FaceOpening(Mm(1000), Mm(3390), Mm(0), Mm(178)));
+        IReadOnlyList<JointRun> runs = courses.Runs(Ends(courses, new(Mm(0), Mm(3400)), new(Mm(178), Mm(3382.2)), datum: 0));
+        Assert.Equal([("1A", 1, 0, 1000), ("1B", 1, 3390, 3400), ("2A", 2, 0, 1000), ("2B", 2, 3390, 3391.1)], Flat(runs));
+        JointJob job = new([runs[3], runs[0], runs[1], runs[2]], [], [new StockBoard(Mm(2438), 9.80m)]) { EndGap = Mm(3) };
+        Assert.Empty(BoardJoints.Check(job));
+        JointLayout layout = BoardJoints.Choose(job);
+        Assert.Equal([("1A", 1, 994.0), ("1B", 2, 4), ("2A", 3, 994)], layout.Runs.Select(static run => (run.Name, run.Run, Assert.Single(run.Pieces).Millimeters)));
+        Assert.Equal(3, layout.Cutting.Boards.Sum(static board => board.Pieces.Count));
+        Assert.False(layout.HasProblem);
+        Finding bare = Assert.Single(layout.Findings, static finding => finding.Code == "boards-joint-run-bare");
+        Assert.Equal(Severity.Caution, bare.Severity);
+        Assert.Contains("2B from 3390 to 3391.1 mm", bare.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(BoardJoints.Choose(job with { Runs = [runs[0], runs[1], runs[2]] }).Findings, static finding => finding.Code == "boards-joint-run-bare");
+
+        // Without names they count along the course, the sliver with them.
+        layout = BoardJoints.Choose(job with { Runs = [new JointRun(2, Mm(500), Mm(900)), new JointRun(2, Mm(0), Mm(5)), new JointRun(3, Mm(0), Mm(900))] });
+        Assert.Equal(["course 2, run 2", "course 3"], layout.Runs.Select(static run => run.Name));
+        Assert.Contains("course 2, run 1 from 0 to 5 mm", Assert.Single(layout.Findings, static finding => finding.Code == "boards-joint-run-bare").Message, StringComparison.Ordinal);
+    }
+
+    /// <summary>Of a face of 88 the board keeps 60 to 88 up to u = 1000, and 0 to 40 from there: no edge in common.</summary>
+    [Fact]
+    public void Pieces_that_meet_at_a_corner_only_are_two_boards()
+    {
+        FaceOpening low = new(Mm(500), Mm(1000), Mm(0), Mm(60));
+        Assert.Equal([("1A", 1, 0, 1000), ("1B", 1, 1000, 3400.0)], Flat(Courses(89, low, new(Mm(1000), Mm(1500), Mm(40), Mm(89))).Runs()));
+
+        // From 60 up on the one side and up to 60 on the other is a corner too; a nanometre more is an edge.
+        Assert.Equal([("1A", 1, 0, 1000), ("1B", 1, 1000, 3400.0)], Flat(Courses(89, low, new(Mm(1000), Mm(1500), Mm(60), Mm(89))).Runs()));
+        Assert.Equal([("1", 1, 0, 3400.0)], Flat(Courses(89, low, new(Mm(1000), Mm(1500), Mm(60.000001), Mm(89))).Runs()));
+
+        // An upper board to 1000 and a lower one from 500, one above the other for 500: one run.
+        Assert.Equal([("1", 1, 0, 3400.0)], Flat(Courses(89, new(Mm(0), Mm(500), Mm(0), Mm(60)), new(Mm(500), Mm(1000), Mm(40), Mm(60)), new(Mm(1000), Mm(1500), Mm(40), Mm(89))).Runs()));
     }
 
     [Fact]
@@ -142,8 +183,11 @@ public sealed class CourseRunsTests
     public void Gaps_leave_a_millimetre_of_a_run_and_let_runs_of_a_course_meet()
     {
         JointJob job = new([new JointRun(1, Mm(0), Mm(7)), new JointRun(1, Mm(7), Mm(20))], [], [new StockBoard(Mm(2438), 9.80m)]) { EndGap = Mm(3) };
-        Assert.Empty(BoardJoints.Check(job));
-        InputProblem problem = Assert.Single(BoardJoints.Check(job with { EndGap = Mm(3.000001) }));
+        Assert.Equal([0, 1], BoardJoints.Choose(job).Runs.Select(static run => run.Run));
+        Assert.Equal([1], BoardJoints.Choose(job with { EndGap = Mm(3.000001) }).Runs.Select(static run => run.Run));
+
+        // Where nothing at all is left to board it is the job that is wrong.
+        InputProblem problem = Assert.Single(BoardJoints.Check(job with { Runs = [job.Runs[0]], EndGap = Mm(3.000001) }));
         Assert.Equal("job.Runs[0].End", problem.Parameter);
         Assert.Contains("3.000001 mm taken off at both ends", problem.Allowed, StringComparison.Ordinal);
         problem = Assert.Single(BoardJoints.Check(job with { Runs = [new JointRun(1, Mm(0), Mm(7)), new JointRun(1, Mm(6.999999), Mm(20))] }));
