@@ -164,7 +164,8 @@ internal static class CourseFindings
     /// <summary>Strips no wider than the gap of a joint take no board.</summary>
     private static void AddBare(List<Finding> findings, CoursePlan plan, CourseNumbers numbers)
     {
-        HashSet<(long, long)> seen = [];
+        HashSet<(long, long, long)> ends = [];
+        int strips = 0;
         (CourseColumn Column, CourseFree Free)? first = null;
         foreach (CourseBand band in plan.Bands)
         {
@@ -173,10 +174,15 @@ internal static class CourseFindings
                 foreach (CourseFree free in column.Free)
                 {
                     long head = Math.Max(free.ToAtFront, free.ToAtRear);
-                    if (head - free.From <= numbers.Gap && seen.Add((free.From, head)))
+                    if (head - free.From > numbers.Gap)
                     {
-                        first ??= (column, free);
+                        continue;
                     }
+
+                    // A strip that goes on from the column before is the same one.
+                    strips += ends.Contains((column.From, free.From, head)) ? 0 : 1;
+                    ends.Add((column.To, free.From, head));
+                    first ??= (column, free);
                 }
             }
         }
@@ -187,8 +193,8 @@ internal static class CourseFindings
             findings.Add(new Finding(
                 "boards-course-bare-strip",
                 Severity.Note,
-                $"{(seen.Count == 1 ? "A strip is" : Print.Number(seen.Count) + " strips are")} no wider than the gap of a joint, {Print.Mm(gap)}, and {(seen.Count == 1 ? "stays" : "stay")} bare: the first, {Print.Mm(width)} wide, lies from {Print.Mm(from)} up, {Print.Mm(Grid.Millimetres(bare.Column.From))} from the front.",
-                [new("strips", seen.Count, string.Empty), new("width", width, "mm"), new("height", from, "mm"), new("from-front", Grid.Millimetres(bare.Column.From), "mm"), new("gap", gap, "mm")],
+                $"{(strips == 1 ? "A strip is" : Print.Number(strips) + " strips are")} no wider than the gap of a joint, {Print.Mm(gap)}, and {(strips == 1 ? "stays" : "stay")} bare: the first, {Print.Mm(width)} wide, lies from {Print.Mm(from)} up, {Print.Mm(Grid.Millimetres(bare.Column.From))} from the front.",
+                [new("strips", strips, string.Empty), new("width", width, "mm"), new("height", from, "mm"), new("from-front", Grid.Millimetres(bare.Column.From), "mm"), new("gap", gap, "mm")],
                 Sources.CourseLayout));
         }
     }

@@ -119,6 +119,17 @@ public sealed class CourseLayoutTests
     }
 
     /// <summary>Breaks at 1 and 2.5 with a gap of 2: bands of 1 and 1.5 take no board, and nothing is promised of them.</summary>
+    /// <summary>Under each of two windows apart 1 mm: two strips. Under two that stand side by side: one.</summary>
+    [Fact]
+    public void Bare_strips_count_by_their_place_along_the_van_too()
+    {
+        CourseFace wall = new(Mm(3400), Mm(994), BoardCover.SquareEdged(Mm(89), Mm(2))) { Openings = [new(Mm(500), Mm(1400), Mm(1), Mm(610)), new(Mm(1980), Mm(2680), Mm(1), Mm(610))] };
+        Assert.Equal(2, Strips(wall));
+        Assert.Equal(1, Strips(wall with { Openings = [new(Mm(500), Mm(900), Mm(1), Mm(610)), new(Mm(900), Mm(1400), Mm(1), Mm(610))] }));
+
+        static double Strips(CourseFace face) => Assert.Single(CourseLayout.LayOut(face).Findings, static finding => finding.Code == "boards-course-bare-strip").Values.Single(static value => value.Name == "strips").Value;
+    }
+
     [Fact]
     public void A_band_no_higher_than_a_gap_takes_no_board_and_is_said()
     {
