@@ -100,7 +100,7 @@ internal static class CuttingFindings
             if (job.Boards[kind].Price == 0 && job.Boards[kind].Usable >= longest)
             {
                 someOnHand = true;
-                there += job.Boards[kind].Available;
+                there += job.Boards[kind].Available / job.Boards[kind].Pack * (long)job.Boards[kind].Pack;
             }
         }
 

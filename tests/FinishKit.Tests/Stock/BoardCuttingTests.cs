@@ -215,6 +215,16 @@ public sealed class BoardCuttingTests
         Assert.DoesNotContain(plan.Figures(), static figure => figure.Name is "proven" or "gap" or "least-cost");
     }
 
+    /// <summary>Three on hand in packs of four are no pack: nothing to spare of the three bought, and 10% of three is one.</summary>
+    [Fact]
+    public void Boards_on_hand_are_spares_by_whole_packs()
+    {
+        StockBoard packs = new(Mm(2438), 0m) { Available = 3, Pack = 4 };
+        CuttingPlan plan = BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(1000), 6)], [packs, new StockBoard(Mm(2438), 9m)]));
+        Assert.Equal((3, 27m), (plan.Boards.Count, plan.Cost));
+        Assert.Equal(1, Assert.Single(plan.Findings, static finding => finding.Code == "stock-no-spare").Values.Single(static figure => figure.Name == "spare").Value);
+    }
+
     /// <summary>Six of 1000, two to a board of 2438: three boards. A tenth of three is one to spare: seven of ten on hand are left, of three none. Of boards on hand that hold no 1000 none counts.</summary>
     [Theory]
     [InlineData(10, 0)]

@@ -71,7 +71,8 @@ public class NestingChoiceTests(ITestOutputHelper output)
         NestingJob job = new(
             [Locked(1283, 657), Locked(407, 846), Locked(974, 743, 2), Locked(1181, 458, 2), Locked(1136, 768, 3), Locked(754, 343, 3)],
             [new StockSheet(Mm(2440), Mm(1220), 38m)],
-            SheetCutting.Sawn) { Effort = 5_000_000 };
+            SheetCutting.Sawn)
+        { Effort = 5_000_000 };
         NestingPlan bought = SheetNesting.Nest(job), onHand = SheetNesting.Nest(job with { Offcuts = [new SheetOffcut(Mm(900), Mm(500)) { Count = 2 }, new SheetOffcut(Mm(1400), Mm(300))] });
         NestingCheck.Holds(onHand);
         Assert.Equal(114m, bought.Cost);
@@ -85,7 +86,8 @@ public class NestingChoiceTests(ITestOutputHelper output)
         NestingJob job = new(
             [new SheetPart(Mm(7), Mm(5), 1, mayTurn: false), new SheetPart(Mm(9), Mm(6), 1, mayTurn: true), new SheetPart(Mm(9), Mm(4), 1, mayTurn: true), new SheetPart(Mm(2), Mm(9), 1, mayTurn: true)],
             [new StockSheet(Mm(10), Mm(11), 1.48m)],
-            SheetCutting.Routed) { Kerf = Mm(0), Trim = Mm(1), Offcuts = [new SheetOffcut(Mm(10), Mm(10))], Effort = 1_000_000 };
+            SheetCutting.Routed)
+        { Kerf = Mm(0), Trim = Mm(1), Offcuts = [new SheetOffcut(Mm(10), Mm(10))], Effort = 1_000_000 };
         NestingPlan plan = SheetNesting.Nest(job);
         NestingCheck.Holds(plan);
         Assert.Equal(1.48m, plan.Cost);
@@ -169,7 +171,8 @@ public class NestingChoiceTests(ITestOutputHelper output)
         NestingJob job = new(
             [.. Enumerable.Range(0, 200).Select(_ => new SheetPart(Mm(random.Next(100, 900)), Mm(random.Next(100, 900)), 1, mayTurn: true))],
             [.. Enumerable.Range(0, 20).Select(static i => new StockSheet(Mm(2000 + (37 * i)), Mm(1000 + (29 * i)), 30m + i))],
-            SheetCutting.Routed) { Kerf = Mm(6), Offcuts = [.. Enumerable.Range(0, 100).Select(static i => new SheetOffcut(Mm(500 + (7 * i)), Mm(400 + (3 * i))))], Effort = 1000 };
+            SheetCutting.Routed)
+        { Kerf = Mm(6), Offcuts = [.. Enumerable.Range(0, 100).Select(static i => new SheetOffcut(Mm(500 + (7 * i)), Mm(400 + (3 * i))))], Effort = 1000 };
         NestingPlan plan = SheetNesting.Nest(job);
         Assert.True(plan.Nodes < 15_000_000, $"{plan.Nodes} nodes");
     }
