@@ -230,25 +230,31 @@ internal sealed class SheetSearch
     private void ImproveInTurn(List<FilledSheet> plan)
     {
         SheetTightSearch? tight = null;
+        SheetBlockSearch? blocks = null;
+        int sought = 0;
         for (long steps = 4_000_000; !IsDone && !IsSpent; steps *= 2)
         {
             Improve(plan, Math.Min(_stop, _effort.Used + steps));
             int sheets = IsShort ? _limit[0] : Best.Count - 1;
             double room = (double)_sizes.Width[0] * _sizes.Height[0] * sheets;
-            if (IsDone || IsSpent || _sawn || _kinds.Pieces > MostTightPieces || sheets < _leastSheets || room * (1 - TightWaste) > _area)
+            if (IsDone || IsSpent || _kinds.Pieces > MostTightPieces || sheets < _leastSheets || room * (1 - TightWaste) > _area)
             {
                 continue;
             }
 
-            if (tight is null || tight.Sheets != sheets)
+            if (blocks is null || sought != sheets)
             {
-                tight = new SheetTightSearch(_kinds, _sizes.Width[0], _sizes.Height[0], sheets, _effort);
+                blocks = new SheetBlockSearch(_kinds, _sizes.Width[0], _sizes.Height[0], sheets, _sawn, _effort);
+                tight = _sawn ? null : new SheetTightSearch(_kinds, _sizes.Width[0], _sizes.Height[0], sheets, _effort);
+                sought = sheets;
             }
 
-            if (tight.Find(Math.Min(_stop, _effort.Used + (steps * (room * (1 - LittleWaste) > _area ? 2 : 8)))) is { } found)
+            List<FilledSheet>? found = blocks.Find(Math.Min(_stop, _effort.Used + (4 * steps)));
+            found ??= tight?.Find(Math.Min(_stop, _effort.Used + (steps * (room * (1 - LittleWaste) > _area ? 2 : 8))));
+            if (found is not null)
             {
                 (Best, Cost) = (found, CostOf(found));
-                (plan, tight) = ([.. found], null);
+                plan = [.. found];
             }
         }
     }

@@ -20,6 +20,7 @@ internal sealed class SheetTightSearch
 
     private readonly SheetKinds _kinds;
     private readonly long _width, _height;
+    private readonly int _all;
     private readonly double _slack;
     private readonly CuttingEffort _effort;
     private readonly int[] _pool;
@@ -36,7 +37,7 @@ internal sealed class SheetTightSearch
 
     internal SheetTightSearch(SheetKinds kinds, long width, long height, int sheets, CuttingEffort effort)
     {
-        (_kinds, _width, _height, Sheets, _effort) = (kinds, width, height, sheets, effort);
+        (_kinds, _width, _height, _all, _effort) = (kinds, width, height, sheets, effort);
         _pool = (int[])kinds.Count.Clone();
         _slack = (double)width * height * sheets;
         for (int kind = 0; kind < kinds.Kinds; kind++)
@@ -55,8 +56,6 @@ internal sealed class SheetTightSearch
         }
     }
 
-    internal int Sheets { get; }
-
     /// <summary>A layout; null where none is found until so much effort is used.</summary>
     internal List<FilledSheet>? Find(long until)
     {
@@ -65,13 +64,22 @@ internal sealed class SheetTightSearch
         {
             Array.Copy(_kinds.Count, _pool, _pool.Length);
             _sheets.Clear();
-            if (Fill(Sheets, _slack, 1))
+            if (Fill(_all, _slack, 1))
             {
                 return [.. _sheets];
             }
         }
 
         return null;
+    }
+
+    /// <summary>One sheet with all of a pool; null where that is not found.</summary>
+    internal FilledSheet? FillOne(int[] pool, double slack, int tries)
+    {
+        _until = long.MaxValue;
+        Array.Copy(pool, _pool, pool.Length);
+        _sheets.Clear();
+        return Fill(1, slack, tries) ? _sheets[0] : null;
     }
 
     private bool Fill(int sheets, double slack, int tries)
