@@ -19,7 +19,7 @@ internal sealed class CuttingNumbers
     private static readonly Allowed s_count = new(1, BoardCutting.MostPieces, string.Empty);
     private static readonly Allowed s_pack = new(1, 1000, string.Empty);
     private static readonly Allowed s_available = new(0, BoardCutting.MostPieces, string.Empty);
-    private static readonly Allowed s_effort = new(1000, 2_000_000_000, string.Empty);
+    private static readonly Allowed s_effort = new(1, 2_000_000_000, string.Empty);
 
     private CuttingNumbers(CuttingJob job, double kerf, double trim, double least)
     {

@@ -15,7 +15,7 @@ internal sealed class NestingNumbers
     private static readonly Allowed s_count = new(1, SheetNesting.MostPieces, string.Empty);
     private static readonly Allowed s_available = new(0, SheetNesting.MostPieces, string.Empty);
     private static readonly Allowed s_offcuts = new(1, 1000, string.Empty);
-    private static readonly Allowed s_effort = new(1000, 2_000_000_000, string.Empty);
+    private static readonly Allowed s_effort = new(1, 2_000_000_000, string.Empty);
 
     private NestingNumbers(NestingJob job, double kerf, double trim, double leastLength, double leastWidth)
     {

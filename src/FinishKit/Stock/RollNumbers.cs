@@ -16,7 +16,7 @@ internal sealed class RollNumbers
     private static readonly Allowed s_between = new(0, 100, "mm");
     private static readonly Allowed s_sold = new(1, 10_000, "mm");
     private static readonly Allowed s_count = new(1, 1000, string.Empty);
-    private static readonly Allowed s_effort = new(1000, 2_000_000_000, string.Empty);
+    private static readonly Allowed s_effort = new(1, 2_000_000_000, string.Empty);
 
     private RollNumbers(RollJob job, double width, double selvedge, double between, double sold)
     {

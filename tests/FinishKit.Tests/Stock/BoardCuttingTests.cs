@@ -39,7 +39,7 @@ public sealed class BoardCuttingTests
         ["kerf too wide"] = (Good() with { Kerf = Mm(20.000001) }, ["job.Kerf"]),
         ["trim takes the board"] = (Good() with { EndTrim = Mm(499.6), Stock = [new StockBoard(Mm(1000), 1m)] }, ["job.EndTrim"]),
         ["offcuts of nothing kept"] = (Good() with { LeastOffcut = Mm(0) }, ["job.LeastOffcut"]),
-        ["no effort"] = (Good() with { Effort = 999 }, ["job.Effort"]),
+        ["no effort"] = (Good() with { Effort = 0 }, ["job.Effort"]),
         ["all at once"] = (new CuttingJob([new BoardPart(Mm(0), -1)], [new StockBoard(Mm(0), -1m) { Pack = -1 }]) { Kerf = Mm(-1), EndTrim = Mm(-1), LeastOffcut = Mm(-1), Effort = -1 },
             ["job.Parts[0].Length", "job.Parts[0].Count", "job.Stock[0].Length", "job.Stock[0].Pack", "job.Stock[0].Price", "job.Kerf", "job.EndTrim", "job.LeastOffcut", "job.Effort"]),
     };

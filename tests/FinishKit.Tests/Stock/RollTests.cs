@@ -35,7 +35,7 @@ public sealed class RollTests(ITestOutputHelper output)
         ["selvedge takes the roll"] = (Good() with { Selvedge = Mm(49.6), Width = Mm(100) }, ["job.Selvedge"]),
         ["too much between"] = (Good() with { Between = Mm(100.000001) }, ["job.Between"]),
         ["sold by nothing"] = (Good() with { SoldBy = Mm(0) }, ["job.SoldBy"]),
-        ["no effort"] = (Good() with { Effort = 999 }, ["job.Effort"]),
+        ["no effort"] = (Good() with { Effort = 0 }, ["job.Effort"]),
         ["all at once"] = (new RollJob([Part(0, 0, -1)], Mm(0)) { Selvedge = Mm(-1), Between = Mm(-1), SoldBy = Mm(-1), Effort = -1 },
             ["job.Width", "job.Selvedge", "job.Between", "job.SoldBy", "job.Effort", "job.Parts[0].Along", "job.Parts[0].Across", "job.Parts[0].Count"]),
     };
