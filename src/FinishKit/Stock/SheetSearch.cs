@@ -30,6 +30,11 @@ internal sealed class SheetSearch
     /// <summary>Waste, as a part of a plan's sheets, up to which tight layouts are sought by going through them.</summary>
     private const double TightWaste = 0.04;
 
+    /// <summary>And where there are few pieces: so many, for so much waste.</summary>
+    private const int FewPieces = 25;
+
+    private const double FewWaste = 0.25;
+
     /// <summary>Waste up to which emptying and filling anew hardly ever gets there.</summary>
     private const double LittleWaste = 0.015;
 
@@ -237,7 +242,7 @@ internal sealed class SheetSearch
             Improve(plan, Math.Min(_stop, _effort.Used + steps));
             int sheets = IsShort ? _limit[0] : Best.Count - 1;
             double room = (double)_sizes.Width[0] * _sizes.Height[0] * sheets;
-            if (IsDone || IsSpent || _kinds.Pieces > MostTightPieces || sheets < _leastSheets || room * (1 - TightWaste) > _area)
+            if (IsDone || IsSpent || _kinds.Pieces > MostTightPieces || sheets < _leastSheets || room * (1 - (_kinds.Pieces <= FewPieces ? FewWaste : TightWaste)) > _area)
             {
                 continue;
             }

@@ -22,6 +22,19 @@ public class NestingChoiceTests(ITestOutputHelper output)
         Assert.Equal(38m, plan.Cost);
     }
 
+    /// <summary>Four equal pieces round a hole, two of them turned: a + b is the side of the sheet, b over a third of it. In rows and a column only three go.</summary>
+    [Theory]
+    [InlineData(1000, 640, 360, 1)]
+    [InlineData(1220, 800, 420, 2)]
+    [InlineData(1000, 650, 350, 3)]
+    public void Equal_pieces_lie_round_a_hole(double side, double a, double b, int sheets)
+    {
+        NestingJob job = new([new SheetPart(Mm(a), Mm(b), 4 * sheets, mayTurn: true)], [new StockSheet(Mm(side), Mm(side), 38m)], SheetCutting.Routed) { Kerf = Mm(0), Trim = Mm(0), Effort = 20_000_000 };
+        NestingPlan plan = SheetNesting.Nest(job);
+        NestingCheck.Holds(plan);
+        Assert.Equal(sheets, plan.Sheets.Count);
+    }
+
     /// <summary>As many sheets as a plan without limit takes are enough.</summary>
     [Theory]
     [InlineData(SheetCutting.Routed)]
