@@ -40,6 +40,11 @@ internal sealed class CuttingProblem
     /// <summary>Boards that can be had, in whole packs.</summary>
     internal int MostBoards(int kind) => MostPacks(kind) * Pack[kind];
 
+    /// <summary>Nodes that a plan takes at most which is made without looking back, see <see cref="BoardFilling.Fit"/>; the documentation of <see cref="CuttingJob.Effort"/> and <see cref="JointJob.Effort"/> states it.</summary>
+    internal long FirstPlanNodes => FitNodes(Pieces);
+
+    internal long FitNodes(long pieces) => (pieces * (8 + Kinds)) + (pieces * pieces / 64);
+
     internal long CostOf(int[] boards)
     {
         long cost = 0;
@@ -211,6 +216,7 @@ internal sealed class CuttingEffort
     private readonly IProgress<double>? _progress;
     private readonly long _all;
     private long _nextLook = Look;
+    private bool _isOver;
 
     private const long Look = 20_000;
 
@@ -218,9 +224,25 @@ internal sealed class CuttingEffort
 
     internal long Used { get; private set; }
 
-    internal bool IsSpent => Used >= _all;
+    internal bool IsSpent => _isOver || Used >= _all;
 
-    internal long Left => Math.Max(0, _all - Used);
+    internal long Left => _isOver ? 0 : Math.Max(0, _all - Used);
+
+    /// <summary>Spends what a step takes, if so much is left; else the search is over: nothing is spent beyond the effort.</summary>
+    internal bool TrySpend(long nodes)
+    {
+        if (nodes > Left)
+        {
+            End();
+            return false;
+        }
+
+        Spend(nodes);
+        return true;
+    }
+
+    /// <summary>What is left does not do for the next step.</summary>
+    internal void End() => _isOver = true;
 
     internal void Spend(long nodes)
     {

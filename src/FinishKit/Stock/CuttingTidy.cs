@@ -77,16 +77,17 @@ internal sealed class CuttingTidy
     private List<CuttingPattern> SharePairs(List<CuttingPattern> plan)
     {
         List<CuttingPattern> best = [.. plan];
+        List<long> rooms = best.ConvertAll(Room);
         int pairs = 0;
         bool isBetter = true;
         while (isBetter)
         {
             isBetter = false;
-            for (int i = 0; i < best.Count && !isBetter; i++)
+            for (int i = 0; i < best.Count && !isBetter && _effort.TrySpend((best.Count - i) / 64); i++)
             {
                 for (int k = i + 1; k < best.Count && !isBetter && pairs < MostPairs && !IsEnough; k++)
                 {
-                    long first = Room(best[i]), second = Room(best[k]);
+                    long first = rooms[i], second = rooms[k];
                     if (Kept(first + second, _kerf, _least) <= Kept(first, _kerf, _least) + Kept(second, _kerf, _least))
                     {
                         continue;
@@ -95,17 +96,19 @@ internal sealed class CuttingTidy
                     pairs++;
                     if (Share(best[i], best[k]) is { } shared)
                     {
-                        best[i] = shared.First;
-                        best[k] = shared.Second;
+                        (best[i], rooms[i]) = (shared.First, Room(shared.First));
+                        (best[k], rooms[k]) = (shared.Second, Room(shared.Second));
                         isBetter = true;
                         if (shared.Second.Pieces == 0)
                         {
                             best.RemoveAt(k);
+                            rooms.RemoveAt(k);
                         }
 
                         if (shared.First.Pieces == 0)
                         {
                             best.RemoveAt(i);
+                            rooms.RemoveAt(i);
                         }
                     }
                 }
@@ -121,7 +124,8 @@ internal sealed class CuttingTidy
     private (CuttingPattern First, CuttingPattern Second)? Share(CuttingPattern first, CuttingPattern second)
     {
         int[] all = new int[_lengths.Length], own = new int[_lengths.Length];
-        int pieces = first.Pieces + second.Pieces, nodes = 0;
+        int pieces = first.Pieces + second.Pieces;
+        long nodes = 0, most = Math.Min(MostPairNodes, _effort.Left);
         first.AddTo(all);
         second.AddTo(all);
 
@@ -145,10 +149,12 @@ internal sealed class CuttingTidy
 
         void Try(int size, long taken, int count)
         {
-            if (++nodes > MostPairNodes)
+            if (nodes >= most)
             {
                 return;
             }
+
+            nodes++;
 
             while (size < all.Length && all[size] == 0)
             {
