@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace FinishKit;
 
@@ -116,6 +117,31 @@ internal sealed class CuttingPattern
         }
 
         return true;
+    }
+
+    /// <summary>Half of what this and another board of the kind hold; null where that is not whole, or the kind is another.</summary>
+    internal CuttingPattern? Half(CuttingPattern other)
+    {
+        if (Kind != other.Kind)
+        {
+            return null;
+        }
+
+        List<int> sizes = [], counts = [];
+        for (int i = 0, k = 0; i < Sizes.Length || k < other.Sizes.Length;)
+        {
+            int size = i == Sizes.Length ? other.Sizes[k] : k == other.Sizes.Length ? Sizes[i] : Math.Min(Sizes[i], other.Sizes[k]);
+            int count = (i < Sizes.Length && Sizes[i] == size ? Counts[i++] : 0) + (k < other.Sizes.Length && other.Sizes[k] == size ? other.Counts[k++] : 0);
+            if (count % 2 != 0)
+            {
+                return null;
+            }
+
+            sizes.Add(size);
+            counts.Add(count / 2);
+        }
+
+        return new CuttingPattern(Kind, [.. sizes], [.. counts]);
     }
 
     internal int TimesIn(int[] demand, int[] boards)
