@@ -30,6 +30,7 @@ namespace FinishKit.Consumers
             MeasuredWalls();
             CompoundCuts();
             WoodInAir();
+            BoardChecks.All();
             PanelChecks.All();
         }
 

@@ -19,7 +19,7 @@ public static class BoardJoints
     /// <param name="cancellation">Stops the search.</param>
     /// <returns>The joints and pieces of every run, the cutting plan, the least that any choice of joints costs, and findings.</returns>
     /// <remarks>
-    /// <para>Formula: a run is left whole where a board is long enough, or has joints on strips so that no piece is shorter than the shortest nor longer than the longest board; joints of neighbouring courses lie on strips whose numbers differ by the stagger or more. Least cost: for any values of pieces the boards must hold the value of the cheapest choice of joints, a shortest path over the courses.</para>
+    /// <para>Formula: a run of length a with gaps g at its ends takes boards of l = a - 2 g, which with C what can be used of the longest board ask for f = ceiling(l / C) - 1 joints at least. A run is left whole where a board is long enough, or has joints on strips so that no piece is shorter than the shortest nor longer than the longest board; joints of neighbouring courses lie on strips whose numbers differ by the stagger or more. Least cost: for any values of pieces the boards must hold the value of the cheapest choice of joints, a shortest path over the courses.</para>
     /// <para>Validity: square butts on the middle of a strip, straight courses, nine joints a run at most. A run of which the gaps at its ends leave less than 1 mm takes no board, which is a finding. The cost is proven least, over all such joints and all plans, where <see cref="JointLayout.Proven"/> says so; where a course has more than 2000 ways of being divided (fewer where there are more than ten courses) those with the fewest joints are looked at and a sample of the next, and the least cost is for all of them nevertheless.</para>
     /// <para>Source: boards-joints, stock-cutting (derived); default-joint-stagger, default-shortest-piece, default-joint-strip, default-mitre-kerf, default-end-trim, default-least-offcut (common practice).</para>
     /// </remarks>
@@ -41,8 +41,7 @@ public static class BoardJoints
         long? strip = rules.AreKept ? null : rules.StripToAdd(numbers, rulesEffort);
         long? board = rules.AreKept ? null : rules.BoardToBuy(numbers, rulesEffort);
 
-        // A quarter of the effort is kept for the plan.
-        JointSearch search = new(rules.Choices, numbers.Cutting, 3 * ((long)numbers.Effort / 4), progress, cancellation);
+        JointSearch search = new(rules.Choices, numbers.Cutting, numbers.Effort - PlanEffort(numbers), rulesEffort, progress, cancellation);
         search.Run();
         int[][] joints = new int[numbers.Runs.Length][];
         for (int c = 0; c < search.Best.Length; c++)
@@ -72,12 +71,14 @@ public static class BoardJoints
     }
 
     /// <summary>The one formula body: joints that a length alone asks for.</summary>
-    internal static double SolveFewest<TTrace>(double length, double usable, int joints, int run, TTrace trace)
+    internal static double SolveFewest<TTrace>(double along, double gap, double usable, int joints, int run, TTrace trace)
         where TTrace : struct, ITrace
     {
-        trace.Given("l", length, "mm", Sources.Given, run, "length of the run");
+        trace.Given("a", along, "mm", Sources.Given, run, "length of the run from long point to long point");
+        trace.Given("g", gap, "mm", Sources.Given, meaning: "gap left at each end");
         trace.Given("C", usable, "mm", Sources.BoardJoints, meaning: "usable length of the longest board");
         trace.Given("j", joints, string.Empty, Sources.BoardJoints, run, "joints chosen");
+        double length = trace.Step("l", nameof(length), along - (2 * gap), "mm", Sources.BoardJoints, run);
         double fewest = trace.Step("f", nameof(fewest), Grid.CeilingOfRatio(length, usable) - 1, string.Empty, Sources.BoardJoints, run);
         return trace.Step("m", "moreThanLengthAsks", joints - fewest, string.Empty, Sources.BoardJoints, run);
     }
@@ -121,6 +122,9 @@ public static class BoardJoints
         return runs;
     }
 
+    /// <summary>What is kept for the plan.</summary>
+    private static int PlanEffort(JointNumbers numbers) => Math.Max(1000, numbers.Effort / 4);
+
     private static CuttingJob PartsOf(JointJob job, JointNumbers numbers, JointedRun[] runs)
     {
         List<BoardPart> parts = [];
@@ -132,6 +136,6 @@ public static class BoardJoints
             }
         }
 
-        return new CuttingJob(parts, job.Stock) { Offcuts = job.Offcuts, Kerf = job.Kerf, EndTrim = job.EndTrim, LeastOffcut = job.LeastOffcut, Effort = Math.Max(1000, numbers.Effort / 4) };
+        return new CuttingJob(parts, job.Stock) { Offcuts = job.Offcuts, Kerf = job.Kerf, EndTrim = job.EndTrim, LeastOffcut = job.LeastOffcut, Effort = PlanEffort(numbers) };
     }
 }

@@ -187,8 +187,8 @@ internal sealed class JointChoices
         return joints;
     }
 
-    /// <summary>For every course and way the least value of it and all that follows; <see cref="None"/> where nothing goes with it.</summary>
-    internal long[][] ToGo(long[] values, CuttingEffort effort)
+    /// <summary>For every course and way the least value of it and all that follows, <see cref="None"/> where nothing goes with it; null where the effort was spent first.</summary>
+    internal long[][]? ToGo(long[] values, CuttingEffort effort)
     {
         long[][] least = new long[Courses.Count][];
         for (int c = Courses.Count - 1; c >= 0; c--)
@@ -201,6 +201,11 @@ internal sealed class JointChoices
                 Sort(c + 1, next);
             }
 
+            if (!effort.TrySpend(splits.Length))
+            {
+                return null;
+            }
+
             for (int s = 0; s < splits.Length; s++)
             {
                 foreach (int size in splits[s].Sizes)
@@ -210,21 +215,31 @@ internal sealed class JointChoices
 
                 if (next is not null)
                 {
+                    if (effort.Left < next.Length / 4)
+                    {
+                        effort.End();
+                        return null;
+                    }
+
                     int after = Next(c, s, next, effort);
                     own[s] = after < 0 || next[after] >= None ? None : own[s] + next[after];
                 }
             }
-
-            effort.Spend(splits.Length);
         }
 
         Sort(0, least[0]);
         return least;
     }
 
-    /// <summary>The cheapest choice by the values that <see cref="ToGo"/> was last asked for; null where there is none.</summary>
-    internal int[]? Cheapest(long[][] toGo, CuttingEffort effort)
+    /// <summary>The cheapest choice by the values that <see cref="ToGo"/> was last asked for; null where there is none, or the effort was spent first.</summary>
+    internal int[]? Cheapest(long[][]? toGo, CuttingEffort effort)
     {
+        if (toGo is null || effort.Left < Splits / 4)
+        {
+            effort.End();
+            return null;
+        }
+
         int[] choice = new int[Courses.Count];
         for (int c = 0; c < choice.Length; c++)
         {
@@ -238,8 +253,8 @@ internal sealed class JointChoices
         return choice;
     }
 
-    /// <summary>What every choice needs of a value; the sizes of the parts that need so little.</summary>
-    internal long Needed(long[] values, long[][] toGo, CuttingEffort effort, out int[][]? parts)
+    /// <summary>What every choice needs of a value; the sizes of the parts that need so little. Null where the effort was spent first.</summary>
+    internal long? Needed(long[] values, long[][] toGo, CuttingEffort effort, out int[][]? parts)
     {
         parts = null;
         if (!AreRunsFree)
@@ -254,9 +269,13 @@ internal sealed class JointChoices
         List<long> pieces = [];
         for (int run = 0; run < _ways.Length; run++)
         {
+            if (!effort.TrySpend(BoardJoints.MostJoints * (long)(_ways[run]!.Strips + 2) * (_ways[run]!.Strips + 2) / 8))
+            {
+                return null;
+            }
+
             needed += _ways[run]!.Least(length => values[_index[length + Kerf]], pieces);
             parts[run] = [.. pieces.ConvertAll(length => _index[length + Kerf])];
-            effort.Spend(BoardJoints.MostJoints * (long)(_ways[run]!.Strips + 2) * (_ways[run]!.Strips + 2) / 8);
         }
 
         return needed;

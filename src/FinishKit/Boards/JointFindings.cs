@@ -119,7 +119,8 @@ internal static class JointFindings
             remedies.Add($"boards of {Print.MmUp(Door.Millimetres(board))}");
         }
 
-        string remedy = remedies.Count == 0 ? "Move or add strips, or ask for less" : $"What would do: {string.Join(", or ", remedies)}";
+        string longer = layout.BoardToBuy is null ? $"; no boards of {Print.Mm(CuttingNumbers.LongestBoard)} or less were found to do" : string.Empty;
+        string remedy = (remedies.Count == 0 ? "Move or add strips, or ask for less" : $"What would do: {string.Join(", or ", remedies)}") + longer;
         return new Finding(
             "boards-joint-none",
             Severity.Problem,

@@ -177,7 +177,7 @@ public sealed record JointJob
     /// <summary>Shortest offcut worth keeping, 1 mm to 20 m; what is shorter is waste. Default 400 mm (common practice).</summary>
     public Length? LeastOffcut { get; init; }
 
-    /// <summary>Nodes of search at most, 1000 to 2,000,000,000: the same job stops at the same place on every machine. Default 20,000,000; a quarter of it is for the cutting plan. What would help where nothing keeps what is asked (<see cref="JointLayout.StripToAdd"/>, <see cref="JointLayout.BoardToBuy"/>) is looked for first, is not counted, has a limit of its own and reports no progress: seconds at the most.</summary>
+    /// <summary>Nodes of search at most, 1000 to 2,000,000,000: the same job stops at the same place on every machine. Default 20,000,000; a quarter of it, 1000 at least, is for the cutting plan. Never more are used but for a first cutting plan, as said at <see cref="CuttingJob.Effort"/>. What is found out before the search is not counted and reports no progress: which joints the job allows, the first choice of them and the length of boards that every choice needs, and what would help where none keep what is asked (<see cref="JointLayout.StripToAdd"/>, <see cref="JointLayout.BoardToBuy"/>). It has limits of its own (ways of dividing looked at, jobs tried): seconds at the most.</summary>
     public int? Effort { get; init; }
 
     private (double, int?, double?, double?, double?, double?, int?) Key => (Door.Millimetres(EndGap), Stagger, Of(ShortestPiece), Of(Kerf), Of(EndTrim), Of(LeastOffcut), Effort);

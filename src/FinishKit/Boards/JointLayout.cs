@@ -154,7 +154,7 @@ public sealed class JointLayout
     /// <summary>Where one strip more would make what is asked possible. Null where it is possible, or where no one strip was found to do it.</summary>
     public Length? StripToAdd { get; }
 
-    /// <summary>Length of boards, as sold, that would make what is asked possible. Null where it is possible.</summary>
+    /// <summary>Length of boards, as sold, 20 m at most, that would make what is asked possible. Null where it is possible, or where no boards up to that length were found to do it.</summary>
     public Length? BoardToBuy { get; }
 
     /// <summary>Nodes of search used, the cutting plan's included.</summary>
@@ -169,14 +169,15 @@ public sealed class JointLayout
     /// <summary>The defaults taken because the job gave no figure of its own.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
 
-    /// <summary>For each run, how many joints its length asks for and how many it has.</summary>
+    /// <summary>For each run, its length without the gaps at its ends, how many joints that asks for and how many it has.</summary>
     /// <returns>The workings; empty where there is no board.</returns>
     public Workings Explain()
     {
         Recorder recorder = new();
+        long gap = Grid.Nanometres(Door.Millimetres(Job.EndGap));
         for (int i = 0; i < Runs.Count && _usable > 0; i++)
         {
-            BoardJoints.SolveFewest(Grid.Millimetres(Runs[i].EndInNanometres - Runs[i].StartInNanometres), _usable, Runs[i].Joints.Count, i + 1, recorder);
+            BoardJoints.SolveFewest(Grid.Millimetres(Runs[i].EndInNanometres - Runs[i].StartInNanometres + (2 * gap)), Grid.Millimetres(gap), _usable, Runs[i].Joints.Count, i + 1, recorder);
         }
 
         return recorder.ToWorkings("Joints of the courses");

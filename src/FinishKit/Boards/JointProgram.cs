@@ -9,14 +9,17 @@ internal sealed class JointPricing
     private const int Cells = 8192;
     private const long MostNodes = 300_000;
 
+    /// <summary>Beside the search a table, which takes so much at most.</summary>
+    private const long MostTableNodes = 2_500_000;
+
     private readonly CuttingProblem _problem;
     private readonly CuttingEffort _effort;
     private readonly System.Threading.CancellationToken _cancellation;
 
     internal JointPricing(CuttingProblem problem, CuttingEffort effort, System.Threading.CancellationToken cancellation) => (_problem, _effort, _cancellation) = (problem, effort, cancellation);
 
-    /// <summary>No board of the kind holds more; the counts are those of a valuable filling, mostly of the best.</summary>
-    internal long Most(int kind, long[] values, out int[]? counts)
+    /// <summary>No board of the kind holds more; the counts are those of a valuable filling, mostly of the best. Null where the effort was spent first.</summary>
+    internal long? Most(int kind, long[] values, out int[]? counts)
     {
         long capacity = _problem.Capacity[kind];
         int[] demand = new int[values.Length];
@@ -25,8 +28,8 @@ internal sealed class JointPricing
             demand[i] = (int)Math.Min(_problem.Demand[i], capacity / _problem.Sizes[i]);
         }
 
-        CuttingEffort own = new(MostNodes, null, _cancellation);
-        PatternPricing pricing = new(_problem.Sizes, own);
+        CuttingEffort own = new(Math.Min(MostNodes + MostTableNodes, _effort.Left - 1), null, _cancellation);
+        PatternPricing pricing = new(_problem.Sizes, own, MostNodes);
         pricing.Prepare(values, demand);
         long? most = pricing.Best(capacity, 0, out counts, false);
         if (most is null)
@@ -36,15 +39,19 @@ internal sealed class JointPricing
             counts ??= found;
         }
 
-        _effort.Spend(own.Used + 1);
-        return most ?? Coarse(capacity, values, demand);
+        return !_effort.TrySpend(own.Used + 1) ? null : most ?? Coarse(capacity, values, demand);
     }
 
     /// <summary>Sizes and board rounded down to a coarse grid: whatever goes on the board goes on that one too.</summary>
-    private long Coarse(long capacity, long[] values, int[] demand)
+    private long? Coarse(long capacity, long[] values, int[] demand)
     {
         long grid = (capacity / Cells) + 1, extra = 0;
         long[] most = new long[(capacity / grid) + 1];
+        if (!_effort.TrySpend(values.Length * (long)most.Length / 16))
+        {
+            return null;
+        }
+
         for (int i = 0; i < values.Length; i++)
         {
             long size = _problem.Sizes[i] / grid;
@@ -60,7 +67,6 @@ internal sealed class JointPricing
             }
         }
 
-        _effort.Spend(values.Length * (long)most.Length / 16);
         long best = 0;
         foreach (long value in most)
         {
@@ -136,11 +142,11 @@ internal sealed class JointProgram
         Start(first, boards);
     }
 
-    /// <summary>Values of the next round with what boards hold of them and what every choice needs, and the cheapest choice by them; false at the end.</summary>
+    /// <summary>Values of the next round with what boards hold of them and what every choice needs, and the cheapest choice by them; false at the end, of the effort too.</summary>
     internal bool Next(out PartValues? proof, out int[]? choice)
     {
         (proof, choice) = (null, null);
-        while (!_isDone && !_effort.IsSpent && _pivots < MostPivots)
+        while (!_isDone && _pivots < MostPivots && _effort.TrySpend(1 + ((long)_rows * _rows / 64) + (_columns.Count / 8)))
         {
             Duals();
             if (EnterKnown())
@@ -157,13 +163,22 @@ internal sealed class JointProgram
             bool isNew = false;
             for (int kind = 0; kind < most.Length; kind++)
             {
-                most[kind] = _pricing.Most(kind, values, out int[]? counts);
+                if (_pricing.Most(kind, values, out int[]? counts) is not { } own)
+                {
+                    return false;
+                }
+
+                most[kind] = own;
                 isNew |= counts is not null && Add(kind, counts);
             }
 
-            long[][] toGo = _choices.ToGo(values, _effort);
-            choice = _choices.Cheapest(toGo, _effort);
-            proof = new PartValues(values, most, _choices.Needed(values, toGo, _effort, out int[][]? parts));
+            if (_choices.ToGo(values, _effort) is not { } toGo || _choices.Cheapest(toGo, _effort) is not { } cheapest || _choices.Needed(values, toGo, _effort, out int[][]? parts) is not { } needed)
+            {
+                return false;
+            }
+
+            choice = cheapest;
+            proof = new PartValues(values, most, needed);
             isNew |= parts is not null && Add(parts);
             _isDone = !isNew;
             return true;
@@ -276,8 +291,6 @@ internal sealed class JointProgram
                 }
             }
         }
-
-        _effort.Spend(1 + ((long)_rows * _rows / 64) + (_columns.Count / 8));
     }
 
     private bool EnterKnown()
@@ -320,6 +333,11 @@ internal sealed class JointProgram
         }
 
         _pivots++;
+        if (!_effort.TrySpend((long)_rows * _rows / 32))
+        {
+            return false;
+        }
+
         int leaving = BasisStep.Enter(_entering, _inverse, _level, 1e-13);
         if (leaving < 0)
         {
@@ -327,7 +345,6 @@ internal sealed class JointProgram
         }
 
         _basis[leaving] = column;
-        _effort.Spend((long)_rows * _rows / 32);
         return _pivots < MostPivots;
     }
 

@@ -134,7 +134,7 @@ internal sealed class JointRules
         }
     }
 
-    /// <summary>A usable length of boards, as many as it takes, that makes what is asked possible: as short as was found.</summary>
+    /// <summary>A usable length of boards, as many as it takes, that makes what is asked possible: as short as was found; null where none of those that are sold was.</summary>
     internal long? BoardToBuy(JointNumbers job, CuttingEffort effort)
     {
         SortedSet<long> lengths = [];
@@ -163,9 +163,13 @@ internal sealed class JointRules
             }
         }
 
-        // Boards as long as the longest run need no joints.
+        // Boards as long as the longest run need no joints; where there are none so long, the longest that there may be are asked about.
         List<long> sorted = [.. lengths];
-        if (sorted.Count == 0)
+        long most = Grid.Nanometres(CuttingNumbers.LongestBoard) - (2 * job.Cutting.Trim);
+        int within = sorted.FindLastIndex(length => length <= most) + 1;
+        bool isKnown = within == sorted.Count;
+        sorted.RemoveRange(within, sorted.Count - within);
+        if (sorted.Count == 0 || (!isKnown && !Allows(job, job.Strips, sorted[within - 1], effort)))
         {
             return null;
         }

@@ -23,7 +23,7 @@ internal sealed class JointSearch
     private readonly JointChoices _choices;
     private readonly CuttingProblem _problem;
     private readonly JointPricing _pricing;
-    private readonly CuttingEffort _effort;
+    private readonly CuttingEffort _effort, _before;
     private readonly BoardKind[] _boards;
     private readonly long _all, _kerf;
     private readonly CancellationToken _cancellation;
@@ -43,7 +43,8 @@ internal sealed class JointSearch
     private ulong _draw = 1849;
     private bool _isOpen;
 
-    internal JointSearch(JointChoices choices, CuttingNumbers job, long all, IProgress<double>? progress, CancellationToken cancellation)
+    // Before: what a first choice and the length that all need take, which is done whatever the effort.
+    internal JointSearch(JointChoices choices, CuttingNumbers job, long all, CuttingEffort before, IProgress<double>? progress, CancellationToken cancellation)
     {
         (_choices, _boards, _kerf, _all, _cancellation) = (choices, job.Boards, job.Kerf, all, cancellation);
         _effort = new CuttingEffort(all, progress, cancellation);
@@ -58,7 +59,8 @@ internal sealed class JointSearch
         // Where not all sizes are known, they share no step that is known either.
         _problem = choices.AreSizesKnown ? ProblemOf(choices.Sizes, choices.MostDemand()) : ProblemOf(choices.Sizes, choices.MostDemand(), 1);
         _pricing = new JointPricing(_problem, _effort, cancellation);
-        Best = choices.Cheapest(choices.ToGo(new long[choices.Sizes.Length], _effort), _effort) ?? throw new InvalidOperationException("No choice.");
+        _before = before;
+        Best = choices.Cheapest(choices.ToGo(new long[choices.Sizes.Length], before), before) ?? throw new InvalidOperationException("No choice.");
     }
 
     internal int[] Best { get; private set; }
@@ -83,7 +85,7 @@ internal sealed class JointSearch
 
         // Length alone, and one for each joint, so that of equal choices one with few joints is first.
         long[] values = Array.ConvertAll(_problem.Sizes, static size => size + 1);
-        Best = _choices.Cheapest(_choices.ToGo(values, _effort), _effort)!;
+        Best = _choices.Cheapest(_choices.ToGo(values, _before), _before)!;
         AddLengthProof();
         Ask(Best);
         Bound();
@@ -183,7 +185,7 @@ internal sealed class JointSearch
     private void SettleBoards(long until)
     {
         int[] start = (int[])Best.Clone();
-        while (LeastCost < Cost && _effort.Used < until && _undecided.Count < MostUndecided)
+        while (LeastCost < Cost && !IsOver(until) && _undecided.Count < MostUndecided)
         {
             BoardChoice choice = new(_problem, [.. _proofs, .. _cuts], [], _undecided, Cost, _effort);
             int[]? boards = choice.Find();
@@ -259,17 +261,22 @@ internal sealed class JointSearch
         int[] choice = (int[])start.Clone(), demand = _choices.Demand(choice);
         long began = _effort.Used, span = Math.Max(1, until - began);
         double widest = 0.2 * _problem.Sizes[0], now = Over(demand, empty, rooms), least = double.PositiveInfinity;
-        while (_effort.Used < until)
+        while (!IsOver(until))
         {
             int[] next = (int[])choice.Clone();
             if (!Change(next))
             {
-                _effort.Spend(4);
+                _effort.TrySpend(4);
                 continue;
             }
 
             int[] changed = _choices.Demand(next);
             double over = Over(changed, empty, rooms);
+            if (_effort.IsSpent)
+            {
+                return;
+            }
+
             if (over < least || over <= 1.2 * least)
             {
                 least = Math.Min(least, over);
@@ -298,6 +305,8 @@ internal sealed class JointSearch
             (Best, Cost) = ((int[])choice.Clone(), cost);
         }
     }
+
+    private bool IsOver(long until) => _effort.IsSpent || _effort.Used >= until;
 
     private int Draw(int below)
     {
@@ -344,7 +353,17 @@ internal sealed class JointSearch
     {
         empty.CopyTo(rooms);
         double over = 0;
-        int steps = 0;
+        long pieces = 0;
+        foreach (int count in demand)
+        {
+            pieces += count;
+        }
+
+        if (!_effort.TrySpend(1 + ((demand.Length + (pieces * rooms.Length)) / 16)))
+        {
+            return double.PositiveInfinity;
+        }
+
         for (int size = 0; size < demand.Length; size++)
         {
             long length = _problem.Sizes[size];
@@ -356,7 +375,6 @@ internal sealed class JointSearch
                     best = rooms[i] >= length && (best < 0 || rooms[i] < rooms[best]) ? i : best;
                 }
 
-                steps += rooms.Length;
                 if (best < 0)
                 {
                     over += length;
@@ -368,7 +386,6 @@ internal sealed class JointSearch
             }
         }
 
-        _effort.Spend(1 + ((demand.Length + steps) / 16));
         return over;
     }
 
@@ -383,16 +400,18 @@ internal sealed class JointSearch
     /// <summary>Every length is worth what it is: that needs no list of sizes.</summary>
     private void AddLengthProof()
     {
-        long[][] toGo = _choices.ToGo(_problem.Sizes, _effort);
-        long needed = _choices.AreSizesKnown ? _choices.Needed(_problem.Sizes, toGo, _effort, out int[][]? _) : _choices.NeededLength();
+        long[][] toGo = _choices.ToGo(_problem.Sizes, _before)!;
+        long needed = _choices.AreSizesKnown ? _choices.Needed(_problem.Sizes, toGo, _before, out int[][]? _)!.Value : _choices.NeededLength();
         Keep(new PartValues(_problem.Sizes, _problem.Capacity, needed), toGo);
     }
 
     /// <summary>Values for what boards hold, kept where they prove more than others do.</summary>
     private void AddProof(long[] values, long[] most)
     {
-        long[][] toGo = _choices.ToGo(values, _effort);
-        Keep(new PartValues(values, most, _choices.Needed(values, toGo, _effort, out int[][]? _)), toGo);
+        if (_choices.ToGo(values, _effort) is { } toGo && _choices.Needed(values, toGo, _effort, out int[][]? _) is { } needed)
+        {
+            Keep(new PartValues(values, most, needed), toGo);
+        }
     }
 
     private void Keep(PartValues proof, long[][]? toGo)
@@ -404,14 +423,15 @@ internal sealed class JointSearch
             at--;
         }
 
-        if (at >= MostProofs)
+        toGo ??= at < MostProofs ? _choices.ToGo(proof.Values, _effort) : null;
+        if (at >= MostProofs || toGo is null)
         {
             return;
         }
 
         _heldFor = -1;
         _proofs.Insert(at, proof);
-        _toGo.Insert(at, toGo ?? _choices.ToGo(proof.Values, _effort));
+        _toGo.Insert(at, toGo);
         if (_proofs.Count > MostProofs)
         {
             _proofs.RemoveAt(MostProofs);
@@ -560,7 +580,13 @@ internal sealed class JointSearch
         }
 
         CuttingProblem problem = ProblemOf(demand, out int[] sizes);
-        CuttingEffort own = new(Math.Max(1000, _all / 10), null, _cancellation);
+        long most = Math.Max(Math.Max(1000, _all / 10), problem.FirstPlanNodes);
+        if (_effort.Left <= problem.FirstPlanNodes)
+        {
+            return false;
+        }
+
+        CuttingEffort own = new(Math.Min(most, _effort.Left - 1), null, _cancellation);
         CuttingSearch search = new(problem, own);
         search.Run();
         _effort.Spend(own.Used + 1);
@@ -611,7 +637,12 @@ internal sealed class JointSearch
         long[] most = new long[_problem.Kinds];
         for (int kind = 0; kind < most.Length; kind++)
         {
-            most[kind] = _pricing.Most(kind, values, out _);
+            if (_pricing.Most(kind, values, out _) is not { } own)
+            {
+                return;
+            }
+
+            most[kind] = own;
         }
 
         AddProof(values, most);
@@ -628,7 +659,7 @@ internal sealed class JointSearch
         double strongest = 0;
         int[]? promising = null;
         (long Cost, double Spread) least = (long.MaxValue, double.PositiveInfinity);
-        while (_effort.Used < _all / 2 && program.Next(out PartValues? proof, out int[]? choice))
+        while (!IsOver(_all / 2) && program.Next(out PartValues? proof, out int[]? choice))
         {
             double cost = Rate(proof!);
             if (cost > strongest)
@@ -674,7 +705,7 @@ internal sealed class JointSearch
     /// <summary>One course after the other: the way that fills boards best beside the others, as long as there is a better one.</summary>
     private void Improve(int[] choice, long until)
     {
-        if (_effort.Used >= until)
+        if (IsOver(until))
         {
             return;
         }
@@ -697,7 +728,7 @@ internal sealed class JointSearch
                         continue;
                     }
 
-                    if (_effort.Used >= until)
+                    if (IsOver(until))
                     {
                         return;
                     }
@@ -749,7 +780,7 @@ internal sealed class JointSearch
 
     private void Descend(int course, int[] choice)
     {
-        if (_effort.Used >= _searchUntil)
+        if (IsOver(_searchUntil))
         {
             _isOpen = true;
             return;
@@ -773,10 +804,15 @@ internal sealed class JointSearch
 
         long[] first = _toGo[0][course];
         order.Sort((left, right) => first[left] != first[right] ? first[left].CompareTo(first[right]) : left.CompareTo(right));
-        _effort.Spend(1 + own.Splits.Length + (order.Count * 2));
+        if (!_effort.TrySpend(1 + own.Splits.Length + (order.Count * 2)))
+        {
+            _isOpen = true;
+            return;
+        }
+
         foreach (int s in order)
         {
-            if (_effort.Used >= _searchUntil)
+            if (IsOver(_searchUntil))
             {
                 _isOpen = true;
                 return;
@@ -823,8 +859,9 @@ internal sealed class JointSearch
                 }
             }
 
-            _effort.Spend(_proofs.Count * (course + 1));
-            return true;
+            bool isCounted = _effort.TrySpend(_proofs.Count * (course + 1));
+            _isOpen |= !isCounted;
+            return isCounted;
         }
     }
 

@@ -19,6 +19,7 @@ internal sealed class BoardChoice
     private readonly long _below;
     private long _least;
     private long _nodes, _mostNodes;
+    private bool _isCut;
     private int[]? _best;
 
     internal BoardChoice(CuttingProblem problem, IReadOnlyList<PartValues> proofs, IReadOnlyList<int[]> tooFew, IReadOnlyList<int[]> open, long below, CuttingEffort effort)
@@ -78,7 +79,7 @@ internal sealed class BoardChoice
         _mostNodes = Math.Min(MostNodes, _effort.Left / 4);
         Choose(0, 0);
         _effort.Spend(_nodes);
-        Least = _nodes <= _mostNodes ? _least : Math.Min(_least, FromRates());
+        Least = _isCut ? Math.Min(_least, FromRates()) : _least;
         return _best;
     }
 
@@ -96,7 +97,7 @@ internal sealed class BoardChoice
 
     private void Choose(int at, long cost)
     {
-        if (++_nodes > _mostNodes || cost >= _least)
+        if (!Count(1) || cost >= _least)
         {
             return;
         }
@@ -135,8 +136,7 @@ internal sealed class BoardChoice
         for (int packs = first; packs <= mostPacks; packs++)
         {
             long now = cost + (packs * _problem.Price[kind]);
-            _nodes += 1 + (_proofs.Count / 8);
-            if (now >= _least || _nodes > _mostNodes)
+            if (!Count(1 + (_proofs.Count / 8)) || now >= _least)
             {
                 break;
             }
@@ -166,6 +166,14 @@ internal sealed class BoardChoice
         }
 
         _boards[kind] = 0;
+    }
+
+    /// <summary>False where that would be more nodes than are allowed.</summary>
+    private bool Count(long nodes)
+    {
+        _isCut |= _nodes + nodes > _mostNodes;
+        _nodes += _isCut ? 0 : nodes;
+        return !_isCut;
     }
 
     private bool IsEnough()

@@ -182,8 +182,12 @@ internal sealed class CuttingExhaustion
 
         bool Add(int size, long room)
         {
+            if (_limit <= 0 || !_effort.TrySpend(1))
+            {
+                return false;
+            }
+
             _limit--;
-            _effort.Spend(1);
             while (size < counts.Length && _demand[size] == 0)
             {
                 size++;
@@ -215,7 +219,7 @@ internal sealed class CuttingExhaustion
                     }
                 }
 
-                if (ways.Count - before >= MostWays || _limit <= 0)
+                if (ways.Count - before >= MostWays)
                 {
                     return false;
                 }

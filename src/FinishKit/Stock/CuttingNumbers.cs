@@ -12,8 +12,10 @@ internal sealed class CuttingNumbers
     private const long OneMillimetre = 1_000_000;
     private const decimal MostPrice = 1_000_000;
 
+    internal const double LongestBoard = 20_000;
+
     private static readonly Allowed s_part = new(1, 20_000, "mm");
-    private static readonly Allowed s_board = new(10, 20_000, "mm");
+    private static readonly Allowed s_board = new(10, LongestBoard, "mm");
     private static readonly Allowed s_trim = new(0, 500, "mm");
     private static readonly Allowed s_kerf = new(0, 20, "mm");
     private static readonly Allowed s_count = new(1, BoardCutting.MostPieces, string.Empty);

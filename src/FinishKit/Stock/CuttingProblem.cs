@@ -1,4 +1,5 @@
 using System;
+using System.Collections.Generic;
 
 namespace FinishKit;
 
@@ -39,6 +40,11 @@ internal sealed class CuttingProblem
 
     /// <summary>Boards that can be had, in whole packs.</summary>
     internal int MostBoards(int kind) => MostPacks(kind) * Pack[kind];
+
+    /// <summary>Nodes that a plan takes at most which is made without looking back, see <see cref="BoardFilling.Fit"/>; the documentation of <see cref="CuttingJob.Effort"/> and <see cref="JointJob.Effort"/> states it.</summary>
+    internal long FirstPlanNodes => FitNodes(Pieces);
+
+    internal long FitNodes(long pieces) => (pieces * (8 + Kinds)) + (pieces * pieces / 64);
 
     internal long CostOf(int[] boards)
     {
@@ -111,6 +117,31 @@ internal sealed class CuttingPattern
         }
 
         return true;
+    }
+
+    /// <summary>Half of what this and another board of the kind hold; null where that is not whole, or the kind is another.</summary>
+    internal CuttingPattern? Half(CuttingPattern other)
+    {
+        if (Kind != other.Kind)
+        {
+            return null;
+        }
+
+        List<int> sizes = [], counts = [];
+        for (int i = 0, k = 0; i < Sizes.Length || k < other.Sizes.Length;)
+        {
+            int size = i == Sizes.Length ? other.Sizes[k] : k == other.Sizes.Length ? Sizes[i] : Math.Min(Sizes[i], other.Sizes[k]);
+            int count = (i < Sizes.Length && Sizes[i] == size ? Counts[i++] : 0) + (k < other.Sizes.Length && other.Sizes[k] == size ? other.Counts[k++] : 0);
+            if (count % 2 != 0)
+            {
+                return null;
+            }
+
+            sizes.Add(size);
+            counts.Add(count / 2);
+        }
+
+        return new CuttingPattern(Kind, [.. sizes], [.. counts]);
     }
 
     internal int TimesIn(int[] demand, int[] boards)
@@ -211,6 +242,7 @@ internal sealed class CuttingEffort
     private readonly IProgress<double>? _progress;
     private readonly long _all;
     private long _nextLook = Look;
+    private bool _isOver;
 
     private const long Look = 20_000;
 
@@ -218,9 +250,25 @@ internal sealed class CuttingEffort
 
     internal long Used { get; private set; }
 
-    internal bool IsSpent => Used >= _all;
+    internal bool IsSpent => _isOver || Used >= _all;
 
-    internal long Left => Math.Max(0, _all - Used);
+    internal long Left => _isOver ? 0 : Math.Max(0, _all - Used);
+
+    /// <summary>Spends what a step takes, if so much is left; else the search is over: nothing is spent beyond the effort.</summary>
+    internal bool TrySpend(long nodes)
+    {
+        if (nodes > Left)
+        {
+            End();
+            return false;
+        }
+
+        Spend(nodes);
+        return true;
+    }
+
+    /// <summary>What is left does not do for the next step.</summary>
+    internal void End() => _isOver = true;
 
     internal void Spend(long nodes)
     {

@@ -24,12 +24,16 @@ internal sealed class CuttingSearch
     private readonly List<PartValues> _proofs = [];
     private readonly List<int[]> _tooFew = [], _open = [];
     private long _openCost = long.MaxValue;
+    private List<CuttingPattern> _part = [];
+    private int[] _uncut;
+    private bool _isFilled;
 
     internal CuttingSearch(CuttingProblem problem, CuttingEffort effort)
     {
         (_problem, _effort) = (problem, effort);
         _filling = new BoardFilling(problem, effort);
         _pricing = new PatternPricing(problem.Sizes, effort);
+        _uncut = (int[])problem.Demand.Clone();
     }
 
     /// <summary>The best plan; null where none was found.</summary>
@@ -64,15 +68,46 @@ internal sealed class CuttingSearch
     /// <summary>Where not all parts can be cut: as much as goes on the boards there are, the greatest first.</summary>
     internal List<CuttingPattern> AsMuchAsThereIs(out int[] uncut)
     {
+        if (!_isFilled)
+        {
+            List<CuttingPattern> plan = _filling.FillOneByOne(_problem.Demand, Most(), true, out int[] rest);
+            KeepPart(plan, rest);
+        }
+
+        uncut = _uncut;
+        _filling.Cheapen(_part);
+        return _part;
+    }
+
+    private int[] Most()
+    {
         int[] most = new int[_problem.Kinds];
         for (int kind = 0; kind < most.Length; kind++)
         {
             most[kind] = _problem.MostBoards(kind);
         }
 
-        List<CuttingPattern> plan = _filling.FillOneByOne(_problem.Demand, most, true, out uncut);
-        _filling.Cheapen(plan);
-        return plan;
+        return most;
+    }
+
+    /// <summary>A plan that leaves pieces, kept where it leaves less than others do.</summary>
+    private void KeepPart(List<CuttingPattern> plan, int[] rest)
+    {
+        if (Length(rest) < Length(_uncut))
+        {
+            (_part, _uncut) = (plan, rest);
+        }
+
+        decimal Length(int[] counts)
+        {
+            decimal length = 0;
+            for (int i = 0; i < counts.Length; i++)
+            {
+                length += counts[i] * (decimal)_problem.Sizes[i];
+            }
+
+            return length;
+        }
     }
 
     /// <summary>Values that need no search: the length of the parts; one for each part of a size and over, which a board holds only so many of; and for a single kind of board those of <see cref="PairValues"/>.</summary>
@@ -81,8 +116,13 @@ internal sealed class CuttingSearch
         int kinds = _problem.Kinds;
         List<(PartValues Proof, double Cost)> proofs = [];
         Add(_problem.Sizes, _problem.Capacity);
+
+        // The others where they leave enough for a first plan.
         long[] most = new long[kinds];
-        for (int size = 0; size < _problem.Sizes.Length; size++)
+        long nodes = (long)_problem.Sizes.Length * (_problem.Sizes.Length + kinds) / 16;
+        int sizes = nodes <= _effort.Left - _problem.FirstPlanNodes ? _problem.Sizes.Length : 0;
+        _effort.Spend(sizes == 0 ? 0 : nodes);
+        for (int size = 0; size < sizes; size++)
         {
             // Only where a board stops holding one more: the least size that still goes so many times.
             bool tells = false;
@@ -171,24 +211,27 @@ internal sealed class CuttingSearch
 
     private void FirstPlans()
     {
-        int[] most = new int[_problem.Kinds];
-        for (int kind = 0; kind < most.Length; kind++)
+        int[] most = Most(), rest;
+        bool isOneKind = _problem.Kinds == 1;
+
+        // The cheap way first with one kind of board, and where the effort may end before the other way does.
+        bool isCheapFirst = isOneKind || _filling.MostNodes + _problem.FirstPlanNodes > _effort.Left;
+        if (isCheapFirst)
         {
-            most[kind] = _problem.MostBoards(kind);
+            KeepWhole(_filling.FirstPlan(_problem.Demand, most, out rest), rest);
         }
 
-        if (_problem.Kinds == 1)
+        if (isOneKind)
         {
-            Keep(_filling.BestFit(_problem.Demand, most, true));
             if (new BoardChoice(_problem, _proofs, _tooFew, _open, Cost, _effort).Find() is null)
             {
                 return;
             }
         }
 
-        List<CuttingPattern> plan = _filling.FillOneByOne(_problem.Demand, most, true, out int[] rest);
-        Keep(IsNothing(rest) ? plan : null);
-        if (_problem.Kinds > 1)
+        KeepWhole(_filling.FillOneByOne(_problem.Demand, most, true, out rest, !isCheapFirst), rest);
+        _isFilled = true;
+        if (!isOneKind)
         {
             for (int kind = 0; kind < most.Length; kind++)
             {
@@ -200,6 +243,18 @@ internal sealed class CuttingSearch
 
                 Keep(_filling.BestFit(_problem.Demand, only, true));
             }
+        }
+    }
+
+    private void KeepWhole(List<CuttingPattern> plan, int[] rest)
+    {
+        if (IsNothing(rest))
+        {
+            Keep(plan);
+        }
+        else
+        {
+            KeepPart(plan, rest);
         }
     }
 

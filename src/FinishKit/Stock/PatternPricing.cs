@@ -13,6 +13,7 @@ internal sealed class PatternPricing
 
     private readonly long[] _sizes;
     private readonly CuttingEffort _effort;
+    private readonly long _mostNodes;
     private readonly int[] _order, _taken, _best, _worthiest;
     private readonly double[] _ratio;
     private long[] _values = [];
@@ -20,9 +21,10 @@ internal sealed class PatternPricing
     private int _count;
     private long _shortest;
 
-    internal PatternPricing(long[] sizes, CuttingEffort effort)
+    // Most nodes: of a search to the end, where a table would be too large.
+    internal PatternPricing(long[] sizes, CuttingEffort effort, long mostNodes = long.MaxValue)
     {
-        (_sizes, _effort) = (sizes, effort);
+        (_sizes, _effort, _mostNodes) = (sizes, effort, mostNodes);
         _order = new int[sizes.Length];
         _taken = new int[sizes.Length];
         _best = new int[sizes.Length];
@@ -107,7 +109,8 @@ internal sealed class PatternPricing
                 }
             }
 
-            best = units <= MostCells / (capacity + 1) ? Table(capacity, floor, (int)units, out isFound) : Branch(capacity, floor, long.MaxValue, out isFound);
+            bool isTable = units <= MostCells / (capacity + 1) && TableNodes(units, capacity) <= _effort.Left;
+            best = isTable ? Table(capacity, floor, (int)units, out isFound) : Branch(capacity, floor, _mostNodes, out isFound);
         }
 
         if (best is not null && isFound)
@@ -122,6 +125,15 @@ internal sealed class PatternPricing
     {
         isFound = false;
         long best = floor, value = 0, room = capacity, nodes = 0, spent = 0;
+
+        // One way down goes by every size at most.
+        long left = _effort.Left - _count;
+        if (left < 0)
+        {
+            _effort.End();
+            return null;
+        }
+
         Array.Clear(_taken, 0, _count);
         int depth = 0;
         while (true)
@@ -173,9 +185,14 @@ internal sealed class PatternPricing
             }
 
             value -= worth >= 0 ? _values[worth] : 0;
-            if (nodes > mostNodes)
+            if (nodes > mostNodes || nodes > left)
             {
                 _effort.Spend(nodes - spent);
+                if (nodes > left)
+                {
+                    _effort.End();
+                }
+
                 return null;
             }
 
@@ -183,10 +200,6 @@ internal sealed class PatternPricing
             {
                 _effort.Spend(nodes - spent);
                 spent = nodes;
-                if (_effort.IsSpent)
-                {
-                    return null;
-                }
             }
 
             // Back to the last size taken: one less of it.
@@ -251,6 +264,8 @@ internal sealed class PatternPricing
         }
     }
 
+    private static long TableNodes(long units, long capacity) => units * (capacity + 1) / 16;
+
     private long? Table(long capacity, long floor, int units, out bool isFound)
     {
         isFound = false;
@@ -286,7 +301,7 @@ internal sealed class PatternPricing
             }
         }
 
-        _effort.Spend((long)units * width / 16);
+        _effort.Spend(TableNodes(units, capacity));
         if (most[capacity] <= floor)
         {
             return floor;

@@ -66,13 +66,13 @@ internal sealed class PatternProgram
         long[] values = new long[_demand.Length], floors = new long[_boards.Length], most = new long[_boards.Length];
         for (int pivots = 0; ; pivots++)
         {
-            _effort.Spend(1 + ((long)_rows * _rows / 64));
-            if (_effort.IsSpent)
+            bool isOld = pivots % 150 == 149;
+            if (!_effort.TrySpend(1 + ((long)_rows * _rows / 64) + (isOld ? (long)_rows * _rows * _rows / 64 : 0)))
             {
                 return false;
             }
 
-            if (pivots % 150 == 149)
+            if (isOld)
             {
                 Refresh();
             }
@@ -344,6 +344,11 @@ internal sealed class PatternProgram
 
     private bool EnterKnown(double[] dual)
     {
+        if (!_effort.TrySpend(_pool.Count / 8))
+        {
+            return false;
+        }
+
         CuttingPattern? best = null;
         double least = -1e-9;
         foreach (CuttingPattern pattern in _pool)
@@ -373,7 +378,6 @@ internal sealed class PatternProgram
             }
         }
 
-        _effort.Spend(_pool.Count / 8);
         return best is not null && Enter(best);
     }
 
@@ -490,7 +494,6 @@ internal sealed class PatternProgram
             Array.Copy(basis[row], _rows, _inverse[row], 0, _rows);
         }
 
-        _effort.Spend((long)_rows * _rows * _rows / 64);
         Levels();
     }
 }

@@ -2,6 +2,7 @@
 using System;
 using System.Collections.Generic;
 using System.Linq;
+using FinishKit.Tests.Stock;
 using UnitsNet;
 using Xunit;
 using static FinishKit.Measure;
@@ -190,6 +191,7 @@ public sealed class JointProperties
         Audit(layout);
         Assert.Contains(layout.Findings, static finding => finding.Code == "boards-joint-sample");
         Assert.True(layout.LeastCost > 0 && layout.Cost < 1.3m * layout.LeastCost, layout.ToString());
+        Audit(BoardJoints.Choose(job with { Effort = 60_000 }));
 
         // No way at all: the remedies are looked for within limits.
         Audit(BoardJoints.Choose(job with { Stagger = 20, ShortestPiece = Mm(2000) }));
@@ -252,6 +254,12 @@ public sealed class JointProperties
 
         Assert.All(cut, static count => Assert.Equal(1, count));
         Assert.True(layout.LeastCost is null || layout.LeastCost <= layout.Cost);
+
+        // A quarter of the effort, 1000 at least, is for the plan, which takes no more but for a first one.
+        int effort = job.Effort ?? 20_000_000, share = Math.Max(1000, effort / 4);
+        Assert.InRange(layout.Nodes - layout.Cutting.Nodes, 0, effort - share);
+        Assert.Equal(share, layout.Cutting.Job.Effort);
+        Assert.InRange(layout.Cutting.Nodes, 0, CuttingCheck.MostNodes(layout.Cutting.Job));
         Assert.Equal(layout.HasProblem, layout.Findings.Any(static finding => finding.Severity == Severity.Problem));
         WorkingsCheck.Recompute(layout.Explain());
     }

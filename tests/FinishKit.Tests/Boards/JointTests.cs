@@ -271,7 +271,86 @@ public sealed class JointTests
         Assert.InRange(told.Greatest, 0, 1);
     }
 
+    /// <summary>Cancelled from its own progress in mid-search, which is not a matter of time: at the next look it throws, and tells no more.</summary>
+    [Fact]
+    public void A_search_under_way_is_cancelled_at_the_next_look()
+    {
+        // The sixth of these walls takes well over a million nodes.
+        Random random = new(1849);
+        JointJob job = JointTrial.Wall(random);
+        for (int i = 1; i < 6; i++)
+        {
+            job = JointTrial.Wall(random);
+        }
+
+        List<double> all = [];
+        BoardJoints.Choose(job, new Teller(all.Add));
+        Assert.Equal(all.Order(), all);
+        Assert.True(all.Count > 20, $"told {all.Count} times");
+        foreach (int at in new[] { 1, 7, all.Count - 2 })
+        {
+            using CancellationTokenSource source = new();
+            List<double> told = [];
+            Teller teller = new(value =>
+            {
+                told.Add(value);
+                if (told.Count == at)
+                {
+                    source.Cancel();
+                }
+            });
+            Assert.Throws<OperationCanceledException>(() => BoardJoints.Choose(job, teller, source.Token));
+            Assert.Equal(all.Take(at), told);
+        }
+    }
+
+    /// <summary>3600 with 3 at both ends: boards of 3594, which of 2408 ask for a joint. 2414 so is 2408 and asks for none; a thousandth less of gap at each end, and it does.</summary>
+    [Fact]
+    public void The_gap_at_the_ends_is_among_the_workings()
+    {
+        JointJob job = Good() with { Runs = [new JointRun(1, Mm(0), Mm(3600)), new JointRun(2, Mm(0), Mm(2414))], EndGap = Mm(3) };
+        JointLayout layout = BoardJoints.Choose(job);
+        Workings workings = layout.Explain();
+        WorkingsCheck.Recompute(workings);
+        Assert.Equal([3600, 2414.0], Values(workings, "a"));
+        Assert.Equal([3, 3.0], Values(workings, "g"));
+        Assert.Equal([3594, 2408.0], Values(workings, "l"));
+        Assert.Equal([1, 0.0], Values(workings, "f"));
+        Assert.Equal(layout.Runs.Select(static run => run.Pieces.Sum(static piece => piece.Millimeters)), Values(workings, "l"));
+        workings = BoardJoints.Choose(job with { EndGap = Mm(2.999) }).Explain();
+        WorkingsCheck.Recompute(workings);
+        Assert.Equal([1, 1.0], Values(workings, "f"));
+
+        static IEnumerable<double> Values(Workings workings, string symbol) => workings.Steps.Where(step => step.Value.Name.TrimEnd('0', '1', '2', '_') == symbol).Select(static step => step.Value.Value);
+    }
+
+    /// <summary>Boards are sold up to 20 m: of 19,970 and two trims of 15, which is the longest run that they can do whole. A nanometre more and there is none to buy.</summary>
+    [Fact]
+    public void No_board_is_named_that_is_longer_than_boards_are()
+    {
+        JointJob job = Good() with { Runs = [new JointRun(1, Mm(0), Mm(19_970))], Strips = [] };
+        Length longest = BoardJoints.Choose(job).BoardToBuy!.Value;
+        Assert.Equal(20_000, longest.Millimeters);
+        Assert.False(BoardJoints.Choose(job with { Stock = [new StockBoard(longest, 90)] }).HasProblem);
+
+        JointLayout none = BoardJoints.Choose(job with { Runs = [new JointRun(1, Mm(0), Mm(19_970.000001))] });
+        Assert.Null(none.BoardToBuy);
+        Finding finding = Assert.Single(none.Findings, static finding => finding.Code == "boards-joint-none");
+        Assert.Contains("no boards of 20000 mm or less were found to do", finding.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain(finding.Values, static figure => figure.Name == "board-to-buy");
+
+        // A strip at 5000: the rest of 15,000 is a piece. With none under 6000 asked there is no joint.
+        JointJob jointed = job with { Runs = [new JointRun(1, Mm(0), Mm(20_000))], Strips = [Mm(5000)] };
+        Assert.Equal(15_030, BoardJoints.Choose(jointed).BoardToBuy!.Value.Millimeters);
+        Assert.Null(BoardJoints.Choose(jointed with { ShortestPiece = Mm(6000) }).BoardToBuy);
+    }
+
     internal static JointJob Good() => new([new JointRun(1, Mm(0), Mm(3600)), new JointRun(2, Mm(0), Mm(3600))], [Mm(600), Mm(1200), Mm(1800), Mm(2400), Mm(3000)], [new StockBoard(Mm(2438), 9.80m)]);
+
+    private sealed class Teller(Action<double> tell) : IProgress<double>
+    {
+        public void Report(double value) => tell(value);
+    }
 
     private sealed class Told : IProgress<double>
     {

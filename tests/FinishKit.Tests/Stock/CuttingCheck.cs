@@ -77,8 +77,16 @@ internal static class CuttingCheck
         Assert.Equal(ways.Count, plan.SetUps);
         Assert.Equal(plan.Boards.Select(static board => board.SetUp).Distinct().Count(), plan.SetUps);
         Assert.True(plan.LeastCost is null || plan.LeastCost <= plan.Cost);
+        Assert.True(plan.Nodes <= MostNodes(job), $"{plan.Nodes} nodes, {MostNodes(job)} allowed");
         Assert.Equal(plan.Uncut.Count > 0, plan.HasProblem);
         Assert.False(plan.HasProblem && (plan.Proven || plan.LeastCost is not null || plan.Gap is not null), "A least cost for pieces that are not cut.");
+    }
+
+    /// <summary>The effort, or what a first plan takes at most where that is more: n (8 + k + n/64) for n pieces and k kinds of boards and offcuts.</summary>
+    internal static long MostNodes(CuttingJob job)
+    {
+        long n = job.Parts.Sum(static part => (long)part.Count), k = job.Stock.Count + (job.Offcuts?.Count ?? 0);
+        return Math.Max(job.Effort ?? 100_000_000, (n * (8 + k)) + (n * n / 64));
     }
 
     /// <summary>The least cost of cutting a few parts, or null where it cannot be done: all numbers of boards, the cheapest first, and for each all ways to share the parts among them.</summary>

@@ -105,6 +105,24 @@ namespace FinishKit.Consumers.Middle
             return EndCuts.Schedule(job).Courses[0].SawAngle.Degrees;
         }
 
+        /// <summary>Gap in millimetres to leave at each joint of tongue-and-groove boards; every input is set in an object initialiser.</summary>
+        public static double GapInMillimetres(double width, double tongue, double coefficient, double fitting, double wettest)
+        {
+            BoardMovementJob job = new BoardMovementJob
+            {
+                Board = BoardCover.TongueAndGroove(Measure.Mm(width), Measure.Mm(tongue), Measure.Mm(1)),
+                Coefficient = DimensionalChangeCoefficient.Supplied(coefficient),
+                Boards = 11,
+                FittingMoisture = fitting,
+                DriestMoisture = 6,
+                WettestMoisture = wettest,
+                LeastGap = Measure.Mm(0.5),
+                EndGap = Measure.Mm(3),
+                LeastCovered = Measure.Mm(2),
+            };
+            return BoardMovement.OverSeason(job).GapToLeave.Millimeters;
+        }
+
         /// <summary>Strips on a run with one rib in its middle.</summary>
         public static int StripsOn(double length, double bay)
         {

@@ -39,6 +39,9 @@ internal static class Program
         Expect.Near("last course through the add-in, mm", 15, Bands.LastCourseInMillimetres(994, 89), 1e-9);
         Expect.Near("end cut through the add-in, degrees", 5.7106, Bands.EndCutInDegrees(1000, 1010), 5e-5);
 
+        // By hand: (97 - 8) x 0.0025 x (14 - 10).
+        Expect.Near("gap through the add-in, mm", 0.89, Bands.GapInMillimetres(97, 8, 0.0025, 10, 14), 1e-6);
+
         // By hand: an offcut gives one triangle, 2 x 500 and a kerf of 3 fill a sheet.
         Expect.True("triangles through the add-in", PanelBands.Triangles(500, 3, 12.50m) == 12.50m);
 
