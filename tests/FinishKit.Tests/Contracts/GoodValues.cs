@@ -381,6 +381,7 @@ internal static class GoodValues
         ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
         ["WallProfile.height"] = Mm(1200),
         ["WallProfile.girth"] = Mm(300),
+        ["WallProfile.distance"] = Mm(25.4),
         ["LaminatedBend.radius"] = Mm(1500),
         ["LayersOrSheet.wallRadius"] = Mm(3818),
         ["KerfedPanel.outerRadius"] = Mm(300),
