@@ -78,6 +78,9 @@ internal sealed class Survey(Entry file)
     /// <summary>A plumb line on the room's side: height above the floor, and from the line outward to the wall.</summary>
     internal readonly MeasuredPoint[] Profile = file.List("profile", 2, 100, static at => new MeasuredPoint(at.Length("height", 0, 5000), at.Length("out", -2000, 2000)));
 
+    /// <summary>From what was measured to where the faces of the boards will be, square to the wall; 0 where it was measured to there.</summary>
+    internal readonly Length Faces = file.Length("faces", 0, 200);
+
     /// <summary>Which end leans, and how far it comes in from that end at a height.</summary>
     internal readonly (string End, bool UnderTrim, MeasuredPoint[] Marks) Edge = file.Object("edge", static edge =>
         (edge.Text("end", "front", "rear"), edge.Flag("under-trim"), edge.List("marks", 2, 50, static mark => new MeasuredPoint(mark.Length("v", 0, 5000), mark.Length("in", 0, 5000)))));
@@ -97,6 +100,7 @@ internal sealed class Survey(Entry file)
             boards.Text("species", [.. WoodSpecies.All.Where(static wood => DimensionalChange.CheckOfWood(wood).Count == 0).Select(static wood => wood.Name)]),
             width,
             tongue,
+            boards.Length("thickness", 3, 100),
             boards.Length("gap", 0, tongue.Millimeters > 0 ? tongue.Millimeters - 1 : 250),
             boards.Length("end-gap", 0, 20),
             boards.List("stock", 1, 20, static board => new StockBoard(board.Length("length", 200, 20_000), (decimal)board.Number("price", 0, 100_000))),
@@ -110,7 +114,7 @@ internal sealed class Survey(Entry file)
     private static (double Celsius, double Humidity) OneAir(Entry air) => (air.Number("celsius", -2, 60), air.Number("humidity", 0, 98));
 }
 
-internal sealed record Boards(string Species, Length Width, Length Tongue, Length Gap, Length EndGap, StockBoard[] Stock, BoardOffcut[] Offcuts);
+internal sealed record Boards(string Species, Length Width, Length Tongue, Length Thickness, Length Gap, Length EndGap, StockBoard[] Stock, BoardOffcut[] Offcuts);
 
 /// <summary>
 /// An object of the file. Each member is asked for by its name, with what is allowed; every mistake is reported with its place,
@@ -276,14 +280,27 @@ internal sealed class Answers
 
         // Bands and breaks from the plumb line; girths to the millimetre that a tape reads.
         Profile = Ask(() => ProfileBreaks.Check(survey.Profile), () => ProfileBreaks.Find(survey.Profile), ("stations", "$.profile"));
-        Girth = Whole(Profile?.Girth ?? default);
+
+        // The courses lie over the faces of the boards, which may stand before what was measured: every height up the wall moves with them.
+        try
+        {
+            Girth = Whole(AtFaces(Profile?.Girth ?? default));
+        }
+        catch (ArgumentException exception)
+        {
+            troubles.Add($"$.faces: {exception.Message}");
+            return;
+        }
+
+        Windows = [.. survey.Windows.Select(window => window with { FromV = AtFaces(window.FromV), ToV = AtFaces(window.ToV) })];
+        Wires = [.. survey.Wires.Select(wire => (AtFaces(wire.V), wire.Diameter))];
 
         // Courses: where the joints fall against foot, head, windows, and breaks that end a course.
-        CourseFace face = new(survey.Length, Girth, Board) { Openings = survey.Windows, Breaks = [.. (Profile?.Breaks ?? []).Select(static at => new FaceBreak(Whole(at.Girth), at.LeanChange))] };
+        CourseFace face = new(survey.Length, Girth, Board) { Openings = Windows, Breaks = [.. (Profile?.Breaks ?? []).Select(at => new FaceBreak(Whole(AtFaces(at.Girth)), at.LeanChange))] };
         Courses = Profile is null ? null : Ask(() => CourseLayout.Check(face), () => CourseLayout.LayOut(face), ("face.Openings", "$.windows"), ("face.FaceLength", "$.length"), ("face.Board", "$.boards"), ("face", "$.profile"));
 
         // The edge through its marks, and every course's end on it. The square ends of the boards are at the other end.
-        MeasuredPoint[] marks = [.. survey.Edge.Marks.Select(mark => new MeasuredPoint(mark.Along, isRear ? survey.Length - mark.Offset : mark.Offset))];
+        MeasuredPoint[] marks = [.. survey.Edge.Marks.Select(mark => new MeasuredPoint(AtFaces(mark.Along), isRear ? survey.Length - mark.Offset : mark.Offset))];
         Edge = Ask(() => EdgeCurve.CheckThrough(marks), () => EdgeCurve.Through(marks), ("points", "$.edge.marks"));
         if (Courses is not null && Edge is not null && (Edge.Lowest.Millimeters > 0 || Edge.Highest.Millimeters < Girth.Millimeters))
         {
@@ -295,7 +312,7 @@ internal sealed class Answers
             return;
         }
 
-        EndCutJob ends = new(Edge, Courses.Lines, isRear ? default : survey.Length) { HiddenWidth = Board.StillCovered, UnderTrim = survey.Edge.UnderTrim };
+        EndCutJob ends = new(Edge, isRear ? Courses.LinesAtRear : Courses.LinesAtFront, isRear ? default : survey.Length) { HiddenWidth = Board.StillCovered, UnderTrim = survey.Edge.UnderTrim };
         Ends = Ask(() => EndCuts.Check(ends), () => EndCuts.Schedule(ends), ("job", "$.edge"));
 
         // Joints on strips, boards to buy and cuts, in one question: each course in parts between windows, up to the edge, less the gaps at the ends.
@@ -309,6 +326,8 @@ internal sealed class Answers
     internal readonly SeasonMovement? Movement;
     internal readonly WallProfile? Profile;
     internal readonly Length Girth;
+    internal readonly FaceOpening[] Windows = [];
+    internal readonly (Length V, Length Diameter)[] Wires = [];
     internal readonly CoursePlan? Courses;
     internal readonly MeasuredEdge? Edge;
     internal readonly EndCutSchedule? Ends;
@@ -323,6 +342,13 @@ internal sealed class Answers
         ("ends", Ends!.Findings, Ends.DefaultsUsed, [Edge!.Explain(), Ends.Explain()]),
         ("boards", Joints!.Findings, Joints.DefaultsUsed, [Joints.Explain(), Joints.Cutting.Explain()]),
     ];
+
+    /// <summary>A height up the measured wall, over the faces; above the profile as far from its head as on the wall.</summary>
+    private Length AtFaces(Length v)
+    {
+        double over = Profile is null ? 0 : Math.Max(0, v.Millimeters - Profile.Girth.Millimeters);
+        return Profile is null ? v : Mm(Math.Round(Profile.GirthInFront(Mm(v.Millimeters - over), Survey.Faces).Millimeters + over, 6));
+    }
 
     private static MoistureBalance Wood((double Celsius, double Humidity) air) => EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(air.Celsius), RelativeHumidity.FromPercent(air.Humidity));
 
@@ -388,14 +414,15 @@ internal sealed class BoardSheet(Answers answers)
         Row("datum", $"u = 0 at the front end of the wall, which is on your {(isLeft ? "right" : "left")}, and runs to the rear, {Tape(_survey.Length)} long; v = 0 at the foot of the boards, and runs up along the surface to {Tape(answers.Girth)}. Left and right of the van are as the driver sits.");
         Row("boards", $"{_survey.Boards.Species}, {Caliper(answers.Board.Width)} with a tongue of {Caliper(answers.Board.Hidden)}, tongue up; a joint every {Caliper(answers.Board.Cover)}, of which {Caliper(answers.Board.Gap)} is its gap");
         Row("square", $"ends at the {(isRear ? "front" : "rear")}; at the {(isRear ? "rear" : "front")} cut to the edge; {Fine(_survey.Boards.EndGap)} are left at each end of a course");
-        foreach (FaceOpening window in _survey.Windows)
+        Row("measured", _survey.Faces.Millimeters == 0 ? "to where the faces of the boards will be, v along the wall" : $"{Caliper(_survey.Faces)} behind the faces of the boards; every v of this sheet is over the faces");
+        foreach (FaceOpening window in answers.Windows)
         {
             Row("window", $"u {Tape(window.FromU)} to {Tape(window.ToU)}, v {Tape(window.FromV)} to {Tape(window.ToV)}");
         }
 
         foreach ((CourseBreak line, Length v) in _courses.Breaks.Zip(_courses.Face.Breaks, static (line, at) => (line, at.V)))
         {
-            Row("break", $"v {Tape(v)}: the lean changes by {Plain(line.LeanChange.Degrees, 1)} deg, {(line.EndsCourse ? $"ends a course: bevel both edges {Plain(line.Bevel.Degrees, 1)} deg" : $"boards run over it and stand off up to {Caliper(line.StandOff)}")}");
+            Row("break", $"v {Tape(v)}: the lean changes by {Plain(line.LeanChange.Degrees, 1)} deg, {(line.EndsCourse ? $"ends a course: bevel both edges {Plain(Math.Abs(line.Bevel.Degrees), 1)} deg, {(line.Bevel.Degrees > 0 ? "a hollow: the backs of the boards are the wider" : "a ridge: their faces are the wider")}" : $"boards run over it and stand off up to {Caliper(line.StandOff)}")}");
         }
     }
 
@@ -406,7 +433,7 @@ internal sealed class BoardSheet(Answers answers)
         PrintAll(Severity.Problem);
         Head("CAUTIONS");
         PrintAll(Severity.Caution);
-        foreach ((Length v, Length diameter) in _survey.Wires)
+        foreach ((Length v, Length diameter) in answers.Wires)
         {
             double side = (diameter.Millimeters / 2) + WireSide;
             IEnumerable<int> over = Enumerable.Range(1, _courses.Courses.Count).Where(i => _courses.Courses[i - 1].LowerLine.Millimeters < v.Millimeters + side && _courses.Courses[i - 1].UpperLine.Millimeters > v.Millimeters - side);
@@ -440,20 +467,42 @@ internal sealed class BoardSheet(Answers answers)
         Row("fit", $"{(moves.DriestFitting is { } driest ? $"no drier than {Plain(driest, 1)}%, or the joints close" : "however dry the boards are, the joints stay open")}; {(moves.WettestFitting is { } wettest ? $"no wetter than {Plain(wettest, 1)}%, or the tongues come out" : "however wet, the tongues stay covered")}");
     }
 
-    private static string Bevel(string edge, Angle bevel) => bevel.Degrees == 0
-        ? string.Empty
-        : $", bevel {edge} {Plain(bevel.Degrees, 1)} deg";
+    /// <summary>
+    /// The width to set on the saw, across the wider side of the board: its face, the tongue where that stays, and in a hollow what a bevel adds at the back. On a ridge the face is the wider.
+    /// </summary>
+    private string RipTo(BoardCourse course)
+    {
+        if (course.IsWhole && course.BevelBelow.Degrees == 0 && course.BevelAbove.Degrees == 0)
+        {
+            return "whole";
+        }
+
+        double tongue = course.IsCutAbove || course.BevelAbove.Degrees != 0 ? 0 : answers.Board.Hidden.Millimeters;
+        return Regex.Replace(Caliper(Mm(course.RipWidth.Millimeters + tongue + Wider(course.BevelBelow) + Wider(course.BevelAbove))), " (mm|in)", string.Empty);
+
+        double Wider(Angle bevel) => _survey.Boards.Thickness.Millimeters * Math.Tan(Math.Max(0, bevel.Radians));
+    }
+
+    private void PrintBevel(string edge, Angle bevel)
+    {
+        if (bevel.Degrees != 0)
+        {
+            Row(string.Empty, $"bevel the {edge} edge {Plain(Math.Abs(bevel.Degrees), 1)} deg from square, so that the {(bevel.Degrees > 0 ? "back" : "face")} is the wider");
+        }
+    }
 
     private void PrintCourses()
     {
         Head("COURSES from the foot up, face in mm (in): v off v = 0, u off u = 0");
-        Line($"  {"no",-4} {"v from",-17} {"v to",-17} {"face",-17} what");
+        Row("rip to", $"what the saw is set to: across the wider side of a board of {Caliper(_survey.Boards.Thickness)}, with its tongue where that stays");
+        Line($"  {"no",-4} {"v from",-17} {"v to",-17} {"face",-17} {"rip to",-17} cut off");
         for (int i = 0; i < _courses.Courses.Count; i++)
         {
             BoardCourse course = _courses.Courses[i];
-            string cut = course.IsWhole ? "whole" : "rip " + (course.IsCutBelow && course.IsCutAbove ? "both edges" : course.IsCutBelow ? "lower edge" : "upper edge");
-            string bevel = Bevel("lower", course.BevelBelow) + Bevel("upper", course.BevelAbove);
-            Line($"  {i + 1,-4} {Pair(course.LowerLine),-17} {Pair(course.UpperLine),-17} {Pair(course.RipWidth),-17} {cut}{bevel}");
+            string cut = course.IsCutBelow && course.IsCutAbove ? "both edges" : course.IsCutBelow ? "lower edge" : course.IsCutAbove ? "upper edge" : string.Empty;
+            Line($"  {i + 1,-4} {Pair(course.LowerLine),-17} {Pair(course.UpperLine),-17} {Pair(course.RipWidth),-17} {RipTo(course),-17} {cut}".TrimEnd());
+            PrintBevel("lower", course.BevelBelow);
+            PrintBevel("upper", course.BevelAbove);
             foreach (CoursePiece piece in course.Pieces.Where(piece => piece.GreatestWidth.Millimeters < course.RipWidth.Millimeters))
             {
                 bool isAbove = piece.FromV.Millimeters > course.LowerLine.Millimeters;
@@ -506,7 +555,8 @@ internal sealed class BoardSheet(Answers answers)
         Row("cost", Money(_joints.Cost) + proof);
         Row("left", $"{Tape(plan.KeptOffcuts)} of offcuts worth keeping; {Tape(plan.Waste)} of trim, kerfs and short ends");
         (JointedRun Run, int Piece)[] parts = [.. _joints.Runs.SelectMany(static run => run.Pieces.Select((_, piece) => (run, piece)))];
-        Line($"  {"no",-4} {"board",-17} {"piece",-12} {"length",-17} {"face",-17} end at the edge");
+        bool hasCorner = false;
+        Line($"  {"no",-4} {"board",-17} {"piece",-12} {"length",-17} {"rip to",-17} end at the edge");
         for (int i = 0; i < plan.Boards.Count; i++)
         {
             CutBoard board = plan.Boards[i];
@@ -515,13 +565,20 @@ internal sealed class BoardSheet(Answers answers)
             {
                 (JointedRun run, int index) = parts[piece.Part];
                 BoardCourse course = _courses.Courses[run.Course - 1];
-                EndCut cut = _ends.Courses[run.Course - 1];
                 JointRun wall = _joints.Job.Runs[run.Run];
-                bool isAtEdge = cut.LongPointOffset.Millimeters == (_ends.IsEdgeAtRear ? wall.End : wall.Start).Millimeters && index == (_ends.IsEdgeAtRear ? run.Joints.Count : 0);
-                string end = !isAtEdge ? "square" : $"{Plain(Math.Abs(cut.SawAngle.Degrees), 1)} deg, long {(cut.SawAngle.Degrees < 0 ? "below" : "above")}";
+                RunEnd? at = index != (_ends.IsEdgeAtRear ? run.Joints.Count : 0) ? null : _ends.IsEdgeAtRear ? wall.EndsAt : wall.StartsAt;
+                string end = at?.Cut is not { } cut ? "square"
+                    : at.Kind == RunEndKind.Edge ? $"{Plain(Math.Abs(cut.SawAngle.Degrees), 1)} deg, long {(cut.SawAngle.Degrees < 0 ? "below" : "above")}"
+                    : $"square, corner {Plain(Math.Abs(cut.SawAngle.Degrees), 1)} deg";
+                hasCorner |= at is { Cut: not null, Kind: not RunEndKind.Edge };
                 bool isFirst = ReferenceEquals(piece, board.Pieces[0]);
-                Line($"  {(isFirst ? $"{i + 1}" : string.Empty),-4} {(isFirst ? of : string.Empty),-17} {(run.Pieces.Count == 1 ? run.Name : $"{run.Name}, {index + 1} of {run.Pieces.Count}"),-12} {Pair(piece.Length),-17} {(course.IsWhole ? "whole" : Pair(course.RipWidth)),-17} {end}");
+                Line($"  {(isFirst ? $"{i + 1}" : string.Empty),-4} {(isFirst ? of : string.Empty),-17} {(run.Pieces.Count == 1 ? run.Name : $"{run.Name}, {index + 1} of {run.Pieces.Count}"),-12} {Pair(piece.Length),-17} {RipTo(course),-17} {end}");
             }
+        }
+
+        if (hasCorner)
+        {
+            Row("corner", "the edge crosses the jamb within the course: cut the end square, mark the edge on it by the two u of END CUTS, and take off the corner that stands past it");
         }
     }
 

@@ -111,54 +111,6 @@ public sealed class BoardCourse
 
     internal long Upper => _upper;
 
-    /// <summary>
-    /// Where along the van it is boarded without a break: pieces that touch along an edge are one board, notched or not. Boards that lie one above the other over the same stretch are one run.
-    /// </summary>
-    internal List<(long Start, long End)> Stretches()
-    {
-        // Which pieces are one board: those that have a number in common.
-        int[] board = new int[Pieces.Count];
-        for (int i = 0; i < board.Length; i++)
-        {
-            board[i] = i;
-            for (int k = 0; k < i; k++)
-            {
-                if (board[k] != board[i] && (IsJoined(Pieces[k].Cut, Pieces[i].Cut) || IsJoined(Pieces[i].Cut, Pieces[k].Cut)))
-                {
-                    (int from, int to) = (board[i], board[k]);
-                    for (int j = 0; j <= i; j++)
-                    {
-                        board[j] = board[j] == from ? to : board[j];
-                    }
-                }
-            }
-        }
-
-        SortedDictionary<int, (long Start, long End)> boards = [];
-        for (int i = 0; i < board.Length; i++)
-        {
-            CourseCut cut = Pieces[i].Cut;
-            boards[board[i]] = boards.TryGetValue(board[i], out (long Start, long End) own) ? (Math.Min(own.Start, cut.U0), Math.Max(own.End, cut.U1)) : (cut.U0, cut.U1);
-        }
-
-        List<(long Start, long End)> all = [.. boards.Values], stretches = [];
-        all.Sort();
-        foreach ((long start, long end) in all)
-        {
-            int last = stretches.Count - 1;
-            if (last >= 0 && start < stretches[last].End)
-            {
-                stretches[last] = (stretches[last].Start, Math.Max(stretches[last].End, end));
-            }
-            else
-            {
-                stretches.Add((start, end));
-            }
-        }
-
-        return stretches;
-    }
-
     /// <summary>Lines, width, and whether it is whole, invariant.</summary>
     /// <returns>The text.</returns>
     public override string ToString()
@@ -166,10 +118,6 @@ public sealed class BoardCourse
         string cut = IsWhole ? "whole" : IsCutBelow && IsCutAbove ? "cut on both edges" : IsCutBelow ? "cut below" : "cut above";
         return $"{Print.Number(Grid.Millimetres(_lower))} to {Print.Mm(Grid.Millimetres(_upper))}, {Print.Mm(Grid.Millimetres(_upper - _lower))}, {cut}{(IsTapered ? ", tapered" : string.Empty)}";
     }
-
-    /// <summary>Whether the one ends where the other starts, at heights that they have in common.</summary>
-    private static bool IsJoined(CourseCut front, CourseCut rear) =>
-        front.U1 == rear.U0 && Math.Min(front.V1AtRear, rear.V1AtFront) > Math.Max(front.V0, rear.V0);
 
     private static Length Mm(long nanometres) => Door.Millimetres(Grid.Millimetres(nanometres));
 }

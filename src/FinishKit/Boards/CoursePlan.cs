@@ -29,6 +29,8 @@ public sealed class CoursePlan
 
         lines[courses.Count] = Door.Millimetres(Grid.Millimetres(numbers.MostGirth));
         Lines = [.. lines];
+        LinesAtFront = LinesUnder(courses, numbers.Front);
+        LinesAtRear = LinesUnder(courses, numbers.Rear);
         NarrowestPiece = narrowest is { } least ? Door.Millimetres(Grid.Millimetres(least)) : null;
         Length? guaranteed = null;
         CourseBreak[] breaks = new CourseBreak[numbers.Breaks.Length];
@@ -64,6 +66,15 @@ public sealed class CoursePlan
     /// The gap of a joint lies just below its line.
     /// </summary>
     public IReadOnlyList<Length> Lines { get; }
+
+    /// <summary>
+    /// The lines that an edge at the front is asked about by <see cref="EndCuts"/>: as <see cref="Lines"/>, up to the head there, rising, one more than the courses that have an end there. Courses that
+    /// run out under the head before are left out, and so are such of less than 1 mm there.
+    /// </summary>
+    public IReadOnlyList<Length> LinesAtFront { get; }
+
+    /// <summary>The lines that an edge at the rear is asked about by <see cref="EndCuts"/>, as <see cref="LinesAtFront"/>.</summary>
+    public IReadOnlyList<Length> LinesAtRear { get; }
 
     /// <summary>Each break of the face, as a whole board would meet it; where courses run through, those over the limit too are run over.</summary>
     public IReadOnlyList<CourseBreak> Breaks { get; }
@@ -129,10 +140,11 @@ public sealed class CoursePlan
     /// <param name="oneEnd">The end cuts where the courses meet an edge, its offsets being u: there the runs end at the long points. Null where they end with the face.</param>
     /// <param name="otherEnd">The same at the other end of the face.</param>
     /// <returns>
-    /// The runs from the foot up, then from the front. The lowest course is 1; each is called by its number, with a letter from the front where there are several: 4A, 4B. A part that lies beyond an edge is
-    /// left out. No gap is taken off at the ends: <see cref="JointJob.EndGap"/> says how much is to be left there.
+    /// The runs from the foot up, then from the front. The lowest course is 1; each is called by its number, with a letter from the front where there are several: 4A, 4B. Each says what it starts and ends at,
+    /// <see cref="JointRun.StartsAt"/> and <see cref="JointRun.EndsAt"/>. It ends at the long point of what openings and head leave of the course there; a course that runs out under the head ends where the head
+    /// crosses its lower line. A part that lies beyond an edge is left out. No gap is taken off at the ends: <see cref="JointJob.EndGap"/> says how much is to be left there.
     /// </returns>
-    /// <exception cref="ArgumentException">The end cuts are not those between the <see cref="Lines"/> of this plan.</exception>
+    /// <exception cref="ArgumentException">The end cuts are not those between the lines of this plan at their end, <see cref="LinesAtFront"/> or <see cref="LinesAtRear"/>; or both are of one end.</exception>
     /// <example><code>
     /// CoursePlan courses = CourseLayout.LayOut(new CourseFace(Mm(3400), Mm(356), BoardCover.TongueAndGroove(Mm(97), Mm(9), Mm(1)))
     /// {
@@ -140,28 +152,24 @@ public sealed class CoursePlan
     ///     Rule = CourseRule.WholeAtFoot,
     /// });
     /// MeasuredEdge rear = EdgeCurve.Straight(new(Mm(0), Mm(3400)), new(Mm(356), Mm(3364.4)));
-    /// EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.Lines, datum: Mm(0)));
+    /// EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.LinesAtRear, datum: Mm(0)));
     /// IReadOnlyList&lt;JointRun&gt; runs = courses.Runs(ends);  // 1: 0 to 3400; 2A: 0 to 500, 2B: 1400 to 3391.1; 3A, 3B; 4
+    /// Angle saw = runs[2].EndsAt!.Cut!.SawAngle;          // 2B ends at the edge, cut 5.711 degrees from square
+    /// bool isJamb = runs[1].EndsAt!.Kind == RunEndKind.Opening; // 2A at the window
     /// </code></example>
     public IReadOnlyList<JointRun> Runs(EndCutSchedule? oneEnd = null, EndCutSchedule? otherEnd = null)
     {
         RequireLines(oneEnd, nameof(oneEnd));
         RequireLines(otherEnd, nameof(otherEnd));
-        List<JointRun> runs = [];
-        for (int i = 0; i < Courses.Count; i++)
+        if (oneEnd is not null && otherEnd is not null && oneEnd.IsEdgeAtRear == otherEnd.IsEdgeAtRear)
         {
-            List<(long Start, long End)> stretches = Courses[i].Stretches();
-            Cut(stretches, oneEnd, i + 1);
-            Cut(stretches, otherEnd, i + 1);
-            for (int k = 0; k < stretches.Count; k++)
-            {
-                // A to Z, then AA to ZZ.
-                string letter = stretches.Count > 1 ? new string((char)('A' + (k % 26)), 1 + (k / 26)) : string.Empty;
-                runs.Add(new JointRun(i + 1, Door.Millimetres(Grid.Millimetres(stretches[k].Start)), Door.Millimetres(Grid.Millimetres(stretches[k].End))) { Name = Print.Number(i + 1) + letter });
-            }
+            string end = oneEnd.IsEdgeAtRear ? "rear" : "front";
+            throw new InputProblem(nameof(otherEnd), $"end cuts at the {end}", $"end cuts at the other end, as those of {nameof(oneEnd)} are at the {end} (a datum on the far side of the edge makes it the other end)", isRange: false).ToException();
         }
 
-        return [.. runs];
+        CourseEdge? one = oneEnd is null ? null : new CourseEdge(oneEnd), other = otherEnd is null ? null : new CourseEdge(otherEnd);
+        bool isOneAtRear = one?.IsAtRear ?? !(other?.IsAtRear ?? false);
+        return [.. new CourseRuns(this, _numbers, isOneAtRear ? other : one, isOneAtRear ? one : other).All()];
     }
 
     /// <summary>How the lines and widths of the courses follow from the offset of each band.</summary>
@@ -210,26 +218,17 @@ public sealed class CoursePlan
     public override string ToString() =>
         $"{Print.Number(Courses.Count)} courses, {Print.Number(WholeCount)} whole{(NarrowestPiece is { } narrowest ? $", narrowest piece {Print.Mm(narrowest.Millimeters)}, at least {Print.Mm(Guaranteed.Millimeters)} if the set-out is {Print.Mm(Grid.Millimetres(_numbers.Error))} off" : ", no piece")}";
 
-    private static void Cut(List<(long Start, long End)> stretches, EndCutSchedule? ends, int course)
+    /// <summary>The last line is the head; lower edges less than a course below it have no line of their own.</summary>
+    private static IReadOnlyList<Length> LinesUnder(List<BoardCourse> courses, long head)
     {
-        if (ends is null)
+        List<Length> lines = [courses[0].LowerLine];
+        for (int i = 1; i < courses.Count && head - courses[i].Lower >= Grid.Nanometres(EndCuts.LeastCourse); i++)
         {
-            return;
+            lines.Add(courses[i].LowerLine);
         }
 
-        foreach (EndCut cut in ends.Courses)
-        {
-            for (int i = stretches.Count - 1; i >= 0 && cut.Course == course; i--)
-            {
-                long edge = Grid.Nanometres(Door.Millimetres(cut.LongPointOffset));
-                (long start, long end) = stretches[i];
-                stretches[i] = ends.IsEdgeAtRear ? (start, Math.Min(end, edge)) : (Math.Max(start, edge), end);
-                if (stretches[i].Start >= stretches[i].End)
-                {
-                    stretches.RemoveAt(i);
-                }
-            }
-        }
+        lines.Add(Door.Millimetres(Grid.Millimetres(head)));
+        return [.. lines];
     }
 
     private void RequireLines(EndCutSchedule? ends, string parameter)
@@ -239,15 +238,20 @@ public sealed class CoursePlan
             return;
         }
 
-        bool isSame = ends.Lines.Count == Lines.Count;
-        for (int i = 0; isSame && i < Lines.Count; i++)
+        (IReadOnlyList<Length> lines, string name, string end) = ends.IsEdgeAtRear ? (LinesAtRear, nameof(LinesAtRear), "rear") : (LinesAtFront, nameof(LinesAtFront), "front");
+        bool isSame = ends.Lines.Count == lines.Count;
+        for (int i = 0; isSame && i < lines.Count; i++)
         {
-            isSame = ends.Lines[i] == Door.Millimetres(Lines[i]);
+            isSame = ends.Lines[i] == Door.Millimetres(lines[i]);
         }
 
         if (!isSame)
         {
-            throw new InputProblem(parameter, $"{Print.Number(ends.Courses.Count)} courses from {Print.Number(ends.Lines[0])} to {Print.Mm(ends.Lines[ends.Lines.Count - 1])}", $"end cuts of this plan's {Print.Number(Courses.Count)} courses, between its lines", isRange: false).ToException();
+            throw new InputProblem(
+                parameter,
+                $"{Print.Number(ends.Courses.Count)} courses from {Print.Number(ends.Lines[0])} to {Print.Mm(ends.Lines[ends.Lines.Count - 1])} at the {end}",
+                $"end cuts between this plan's {name}, of the {Print.Number(lines.Count - 1)} courses from {Print.Number(Door.Millimetres(lines[0]))} to {Print.Mm(Door.Millimetres(lines[lines.Count - 1]))} that have an end there",
+                isRange: false).ToException();
         }
     }
 }

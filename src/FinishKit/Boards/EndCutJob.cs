@@ -67,7 +67,7 @@ public sealed record EndCutJob
 
     /// <summary>
     /// Heights of the lines between courses, lowest first: n + 1 lines for n courses, 2 to 501, each within the edge's heights and 1 mm or more above the one before. Courses touch: the visible face
-    /// of each runs from line to line.
+    /// of each runs from line to line. Those of a face are <see cref="CoursePlan.LinesAtFront"/> and <see cref="CoursePlan.LinesAtRear"/>.
     /// </summary>
     public required IReadOnlyList<Length> CourseLines
     {

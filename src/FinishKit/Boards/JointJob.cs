@@ -24,11 +24,15 @@ public sealed record JointRun
     /// <param name="start">Where it starts.</param>
     /// <param name="end">Where it ends.</param>
     /// <param name="name">See <see cref="Name"/>.</param>
+    /// <param name="startsAt">See <see cref="StartsAt"/>.</param>
+    /// <param name="endsAt">See <see cref="EndsAt"/>.</param>
     [SetsRequiredMembers]
-    public JointRun(int course, Length start, Length end, string? name = null)
+    public JointRun(int course, Length start, Length end, string? name = null, RunEnd? startsAt = null, RunEnd? endsAt = null)
         : this(course, start, end)
     {
         Name = name;
+        StartsAt = startsAt;
+        EndsAt = endsAt;
     }
 
     /// <summary>Makes one by its members.</summary>
@@ -48,12 +52,18 @@ public sealed record JointRun
     /// <summary>What the person at the saw calls it, at most 80 characters; null for its course's number.</summary>
     public string? Name { get; init; }
 
+    /// <summary>What it starts at, as <see cref="CoursePlan.Runs"/> says it; null where nothing is said. Joints and boards do not depend on it.</summary>
+    public RunEnd? StartsAt { get; init; }
+
+    /// <summary>What it ends at, as <see cref="StartsAt"/>.</summary>
+    public RunEnd? EndsAt { get; init; }
+
     private (int, double, double, string?) Key => (Course, Door.Millimetres(Start), Door.Millimetres(End), Name);
 
-    /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
+    /// <summary>Whether every member is of equal amount, whatever its unit, and the ends lie at the same.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(JointRun? other) => other is not null && Key.Equals(other.Key);
+    public bool Equals(JointRun? other) => other is not null && Key.Equals(other.Key) && Equals(StartsAt, other.StartsAt) && Equals(EndsAt, other.EndsAt);
 
     /// <inheritdoc/>
     public override int GetHashCode() => Key.GetHashCode();

@@ -7,6 +7,8 @@ namespace FinishKit;
 /// <summary>The bands, breaks and girths of a measured wall: what <see cref="ProfileBreaks"/> answers.</summary>
 public sealed class WallProfile
 {
+    private static readonly Allowed s_distance = new(0, 1000, "mm");
+
     private readonly double[] _heights, _girths;
     private readonly double _squares, _penalty;
     private readonly bool _isDefaultPenalty;
@@ -95,6 +97,39 @@ public sealed class WallProfile
     /// <exception cref="ArgumentException">The girth is outside the profile or in an undefined unit.</exception>
     public Length HeightAt(Length girth) =>
         Door.Millimetres(Grid.Snap(Between(Door.Millimetres(girth, nameof(girth), new Allowed(0, Grid.Snap(_girths[_girths.Length - 1]), "mm"), null), _girths, _heights)));
+
+    /// <summary>
+    /// The girth at which a place of the wall lies on a surface in front of it, such as the faces of the boards: a hollow turns sooner there, a ridge later. <see cref="CourseFace"/> is asked for heights over the faces.
+    /// </summary>
+    /// <param name="girth">Girth of the place on the wall [length], from 0 to that of the last station.</param>
+    /// <param name="distance">From the wall to the surface, square to it toward the room [length], 0 to 1 m, and so little that it leaves something of every band.</param>
+    /// <returns>
+    /// The girth over that surface from its foot, square before the wall's: less 2 t tan(delta/2) for each break of change delta below, t the distance; at a break itself half of that. What of the wall lies nearer to a hollow than
+    /// t tan(delta/2) lies at the break; over a ridge the surface is as much longer on either side.
+    /// </returns>
+    /// <exception cref="ArgumentException">The girth is outside the profile, the distance outside its range or too much for a band, or one of them in an undefined unit.</exception>
+    public Length GirthInFront(Length girth, Length distance)
+    {
+        double place = Door.Millimetres(girth, nameof(girth), new Allowed(0, Grid.Snap(_girths[_girths.Length - 1]), "mm"), null);
+        double away = Door.Millimetres(distance, nameof(distance), s_distance, null);
+        double front = place, before = 0, takenBefore = 0;
+        for (int i = 0; i <= Breaks.Count; i++)
+        {
+            bool isHead = i == Breaks.Count;
+            double at = isHead ? _girths[_girths.Length - 1] : Door.Millimetres(Breaks[i].Girth);
+            double takes = isHead ? 0 : away * Math.Tan(Breaks[i].Change * (Math.PI / 360));
+            if (at - before - takenBefore - takes <= 0)
+            {
+                throw new InputProblem(nameof(distance), Print.Number(away) + " mm", $"so little that the breaks beside it leave something of band {Print.Number(i)}, {Print.Mm(Grid.Snap(at - before))} wide", isRange: true).ToException();
+            }
+
+            double above = Grid.Snap(place - at);
+            front -= takes > 0 ? Math.Min(Math.Max(above + takes, 0), 2 * takes) : above > 0 ? 2 * takes : above == 0 ? takes : 0;
+            (before, takenBefore) = (at, takes);
+        }
+
+        return Door.Millimetres(Grid.Snap(front));
+    }
 
     /// <summary>How the leans, the mismatches and what was made least follow from each band's stations, step by step. Which stations a band has is a search.</summary>
     /// <returns>The workings.</returns>

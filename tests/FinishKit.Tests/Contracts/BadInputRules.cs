@@ -176,6 +176,7 @@ internal static class BadInputRules
         // Shape of the shell
         Taken("ProfileBreaks.Find(*", "stations", "[0] default", "a station at the start of the plumb line, on it"),
         Taken("WallProfile.HeightAt(*", "girth", "default", "at the foot"),
+        Taken("WallProfile.GirthInFront(*", "girth|distance", "default", "at the foot; on the wall itself"),
         Taken("new Direction(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("CompoundCut.InCorner(*", "spring", "default", "flat on the wall"),
         Taken("CompoundCut.OfSides(*", "pitch", "default", "a flat frame"),

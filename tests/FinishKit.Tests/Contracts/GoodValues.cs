@@ -161,6 +161,8 @@ internal static class GoodValues
         [typeof(IReadOnlyList<BoardOffcut>)] = static () => new[] { new BoardOffcut(Mm(900)) },
         [typeof(CuttingJob)] = static () => new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(900))] },
         [typeof(CuttingPlan)] = static () => BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)])),
+        [typeof(RunEnd)] = static () => ((CoursePlan)Of(typeof(CoursePlan))).Runs()[0].EndsAt!,
+
         // Courses
         [typeof(BoardCover)] = static () => BoardCover.TongueAndGroove(Mm(97), Mm(8), Mm(1)),
         [typeof(CourseBreak)] = static () => CourseBreaks.Judge(Mm(89), Angle.FromDegrees(3.5)),
@@ -379,6 +381,7 @@ internal static class GoodValues
         ["CompoundCut.otherAxis"] = new Direction(0, -1, 0),
         ["WallProfile.height"] = Mm(1200),
         ["WallProfile.girth"] = Mm(300),
+        ["WallProfile.distance"] = Mm(25.4),
         ["LaminatedBend.radius"] = Mm(1500),
         ["LayersOrSheet.wallRadius"] = Mm(3818),
         ["KerfedPanel.outerRadius"] = Mm(300),

@@ -22,7 +22,7 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         { "no unit", "\"tongue\": \"9 mm\"", "\"tongue\": \"9\"", ["$.boards.tongue: “9”, a number without a unit"] },
         { "a number for a length", "\"length\": \"3400 mm\"", "\"length\": 3400", ["$.length: \"3400\"; allowed is a length with its unit"] },
         { "a fraction of a metric unit", "{ \"u\": \"480 mm\" }", "{ \"u\": \"1/2 mm\" }", ["$.strips[1].u: “1/2 mm”, a fraction of a metric unit"] },
-        { "unknown member", "\"gap\": \"1 mm\"", "\"gap\": \"1 mm\", \"colour\": \"oak\"", ["$.boards[\"colour\"]: unknown member; allowed are width, tongue, species, gap, end-gap, stock, offcuts"] },
+        { "unknown member", "\"gap\": \"1 mm\"", "\"gap\": \"1 mm\", \"colour\": \"oak\"", ["$.boards[\"colour\"]: unknown member; allowed are width, tongue, species, thickness, gap, end-gap, stock, offcuts"] },
         { "missing member", "\"under-trim\": false,", "", ["$.edge.under-trim: missing; allowed is true or false"] },
         { "member twice", "\"gap\": \"1 mm\"", "\"gap\": \"1 mm\", \"gap\": \"2 mm\"", ["$.boards.gap: given more than once"] },
         { "null", "\"species\": \"ponderosa pine\"", "\"species\": null", ["$.boards.species: \"null\"; allowed is text"] },
@@ -33,6 +33,7 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         { "an edge in the middle", "\"end\": \"rear\"", "\"end\": \"middle\"", ["$.edge.end: \"middle\"; allowed is front, rear"] },
         { "unknown wood", "ponderosa pine", "balsa of mine", ["$.boards.species: \"balsa of mine\"; allowed is", "ponderosa pine"] },
         { "a tongue as wide as its board", "\"tongue\": \"9 mm\"", "\"tongue\": \"60 mm\"", ["$.boards.tongue: 60 mm; allowed is 2 to 47.5 mm"] }, // half of 97, less 1
+        { "a board as thin as paper", "\"thickness\": \"12.7 mm\"", "\"thickness\": \"0.5 mm\"", ["$.boards.thickness: 0.5 mm; allowed is 3 to 100 mm"] },
         { "a gap wider than the tongue", "\"gap\": \"1 mm\"", "\"gap\": \"9 mm\"", ["$.boards.gap: 9 mm; allowed is 0 to 8 mm"] },
         { "a wall of a foot", "\"length\": \"3400 mm\"", "\"length\": \"1 ft\"", ["$.length: 1 ft; allowed is 500 to 20000 mm"] },
         { "a board for nothing and less", "\"price\": 9.80", "\"price\": -1", ["$.boards.stock[0].price: -1; allowed is 0 to 100000"] },
@@ -134,13 +135,17 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         Says("no drier than 8.3%, or the joints close; however wet"); // 13.546 - 1/(88 x 0.00216) = 8.285; 6.251 + 8/(97 x 0.00216) = 44 is more than wood takes up from air
 
         // Lean of the bands from the readings: atan(42/440) = 5.45, atan(91/340) = 14.98; half of 9.53. Stand-off 44 tan(3.52/2) = 1.35
-        Says("v 642 mm (25-1/4 in): the lean changes by 9.5 deg, ends a course: bevel both edges 4.8 deg");
+        Says("v 642 mm (25-1/4 in): the lean changes by 9.5 deg, ends a course: bevel both edges 4.8 deg, a hollow: the backs of the boards are the wider");
         Says("boards run over it and stand off up to 1.4 mm (3/64 in)");
         Says("runs up along the surface to 994 mm (39-1/8 in)"); // sqrt(200² + 7²) + sqrt(440² + 42²) + sqrt(340² + 91²) = 200.1 + 442.0 + 352.0
 
         // Modulo 89 the sill lies at 52. A joint there may fall below it by 3: 55 keeps off. 55 + 89 = 144; 144 + 88 = 232; 230 - 144 = 86; 55 + 6 x 89 = 589; 642 - 610 = 32
         Says("3 144 (5-11/16) 232 (9-1/8) 88 (3-7/16) whole notch u 500 (19-11/16) to 1400 (55-1/8): 86 (3-3/8) stays below v 230 (9-1/16)");
-        Says("8 589 (23-3/16) 642 (25-1/4) 53 (2-1/16) rip upper edge, bevel upper 4.8 deg notch u 500 (19-11/16) to 1400 (55-1/8): 32 (1-1/4) stays above v 610 (24)");
+        // Half of 9.504 is 4.752, its tangent 0.0831: the back is 12.7 x 0.0831 = 1.06 wider. Course 8 loses its tongue; 9 keeps it, 42 + 9 + 1.06; of 1 the lower 34 of 97 go.
+        Says("1 0 (0) 54 (2-1/8) 54 (2-1/8) 63 (2-31/64) lower edge 2 55");
+        Says("9 642 (25-1/4) 684 (26-15/16) 42 (1-5/8) 52.1 (2-3/64) lower edge bevel the lower edge 4.8 deg from square, so that the back is the wider 10 685");
+        Says("9, 1 of 2 2327 (91-5/8) 52.1 (2-3/64) square");
+        Says("8 589 (23-3/16) 642 (25-1/4) 53 (2-1/16) 54.1 (2-1/8) upper edge bevel the upper edge 4.8 deg from square, so that the back is the wider notch u 500 (19-11/16) to 1400 (55-1/8): 32 (1-1/4) stays above v 610 (24)");
 
         // Marks 2, 8, 18 at 200, 400, 600: slopes of the chords 0.01, 0.03, 0.05, 0.065; at the marks their harmonic means 0.015, 0.0375, 0.0565217.
         // v 233: 2 + 0.015 x 33 + 0.0001125 x 33² - 1.875e-7 x 33³ = 2.6108; v 322: 5.1640; v 411: 8 + 0.0375 x 11 + 9.239e-5 x 121 = 8.4235.
@@ -322,6 +327,51 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         Assert.Matches(@"(?m)^  1[0-3] .* mm, [0-9.]+ mm wood in the way", hollow);
     }
 
+    /// <summary>With the faces 25.4 before what was measured: hollows of 3.52 and 9.50 degrees take 25.4 x tan 1.762 = 0.78 and 25.4 x tan 4.752 = 2.11 off either side.</summary>
+    [Fact]
+    public void What_was_measured_behind_the_boards_is_taken_to_their_faces()
+    {
+        string sheet = Unwrapped(program.StartOn(Changed("\"faces\": \"0 mm\"", "\"faces\": \"25.4 mm\"")).Output);
+        Says("measured 25.4 mm (1 in) behind the faces of the boards");
+        Says("runs up along the surface to 988 mm"); // 994.1 - 1.56 - 4.22
+        Says("break v 199 mm"); // 200.1 - 0.78
+        Says("break v 638 mm"); // 642.1 - 1.56 - 2.11
+        Says("v 228 mm (9 in) to 608 mm (23-15/16 in)"); // 230 - 1.56, 610 - 1.56
+        Says("wire at v 654 mm"); // 660 - 1.56 - 4.22
+        Refused(program.StartOn(Changed("\"faces\": \"0 mm\"", "\"faces\": \"201 mm\"")), ["$.faces: 201 mm; allowed is 0 to 200 mm"]);
+
+        void Says(string words) => Assert.Contains(words, sheet, StringComparison.Ordinal);
+    }
+
+    /// <summary>A third window from 3385 to the rear. At the lines of course 7, 500 and 589, the edge is 12.52 and 17.38 in (0.0375 and 9.239e-5, -1.495e-7 from v 400): 3387.48 and 3382.62.</summary>
+    [Fact]
+    public void A_jamb_that_the_edge_crosses_within_a_course_is_square_with_a_corner_off()
+    {
+        string sheet = Unwrapped(program.StartOn(Changed("\"bottom\": \"230 mm\", \"top\": \"610 mm\" }\n  ]", "\"bottom\": \"230 mm\", \"top\": \"610 mm\" },\n    { \"from\": \"3385 mm\", \"to\": \"3400 mm\", \"bottom\": \"230 mm\", \"top\": \"610 mm\" }\n  ]")).Output);
+        Assert.Contains("7C 699 (27-1/2) whole square, corner 3.1 deg", sheet, StringComparison.Ordinal); // 3385 - 3 - 2683; atan(4.854/89)
+        Assert.Equal(3, Regex.Count(sheet, @"[456]C 699 \(27-1/2\) whole square(?!,)"));
+        Assert.Equal(1, Regex.Count(sheet, "square, corner"));
+        Assert.Contains("corner the edge crosses the jamb within the course", sheet, StringComparison.Ordinal);
+        Assert.Equal(9, Regex.Count(sheet, "deg, long below")); // courses 4 to 7 end at the jamb
+        Assert.DoesNotContain("corner the edge", Unwrapped(program.Demo.Output), StringComparison.Ordinal);
+    }
+
+    /// <summary>Leaning 15 degrees below 1350, and 1.4 above: the faces of the boards that meet there are the wider, and the rip width is that of the face.</summary>
+    [Fact]
+    public void A_ridge_says_in_words_that_the_face_is_the_wider_and_adds_nothing_to_the_rip_width()
+    {
+        string profile = "\"profile\": [" + string.Join(", ", new[] { (860, 193), (1000, 155), (1200, 102), (1350, 62), (1500, 58), (1660, 54), (1840, 50) }.Select(static at => $"{{ \"height\": \"{at.Item1} mm\", \"out\": \"{at.Item2} mm\" }}")) + "]";
+        Run run = program.StartOn(Regex.Replace(Changed("{ \"v\": \"994 mm\"", "{ \"v\": \"1000 mm\""), "\"profile\": \\[[^]]*\\]", profile));
+        Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
+        Assert.Matches(@"ends a course: bevel both edges 6\.\d deg, a ridge: their faces are the wider", Unwrapped(run.Output));
+        Assert.DoesNotMatch(@"bevel [a-z ]*-\d", Unwrapped(run.Output));
+
+        // 145.07 + 206.90 + 155.24 = 507.2 up to the break. In a hollow it would be 12.7 x tan 6.8, 1.5, more.
+        Match below = Regex.Match(run.Output, @"(?m)^  \d+ +\S+ \(\S+\) +507 \(\S+\) +(\d+) \(\S+\) +([\d.]+) \(\S+\) +upper edge\n +bevel the upper edge 6\.\d deg from square, so that the face is the wider$");
+        Assert.True(below.Success, run.Output);
+        Assert.InRange(Value(below, 2) - Value(below, 1), -0.5, 0.5);
+    }
+
     [Fact]
     public void Boards_that_swell_more_than_their_gap_are_a_caution_with_the_gap_to_leave()
     {
@@ -406,11 +456,12 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
             $"swells by {Fine(moves.Swelling)} to the wet end, shrinks by {Fine(moves.Shrinkage)} to the dry end",
             $"{Fine(moves.GapToLeave)} asked, 1 mm left: {Fine(moves.GapWhenWet)} when wet, {Fine(moves.GapWhenDry)} when dry, with {Fine(moves.StillCoveredWhenDry!.Value)} of the tongue of 9 mm still covered",
             $"no drier than {Decimal(moves.DriestFitting!.Value, 1)}%",
-            .. Wall.Courses.Courses.Select(static (course, i) => $"{i + 1} {Pair(course.LowerLine)} {Pair(course.UpperLine)} {Pair(course.RipWidth)} {(course.IsCutBelow ? "rip lower edge" : course.IsCutAbove ? "rip upper edge" : "whole")}"),
+            .. Wall.Courses.Courses.Select(static (course, i) => $"{i + 1} {Pair(course.LowerLine)} {Pair(course.UpperLine)} {Pair(course.RipWidth)} {RipTo(course)}"),
             .. Wall.Courses.Courses.SelectMany(static course => course.Pieces.Where(piece => piece.LeastWidth.Millimeters < course.RipWidth.Millimeters)
                 .Select(piece => $"notch u {Pair(piece.FromU)} to {Pair(piece.ToU)}: {Pair(piece.LeastWidth)} stays {(piece.FromV.Millimeters > course.LowerLine.Millimeters ? $"above v {Pair(piece.FromV)}" : $"below v {Pair(piece.ToVAtRear)}")}")),
-            $", bevel upper {Decimal(Wall.Courses.Courses[7].BevelAbove.Degrees, 1)} deg",
-            $", bevel lower {Decimal(Wall.Courses.Courses[8].BevelBelow.Degrees, 1)} deg",
+            $"across the wider side of a board of {Caliper(12.7)}",
+            $"bevel the upper edge {Decimal(Wall.Courses.Courses[7].BevelAbove.Degrees, 1)} deg",
+            $"bevel the lower edge {Decimal(Wall.Courses.Courses[8].BevelBelow.Degrees, 1)} deg",
             .. Wall.Courses.Bands.Select(static band => $"v {Tape(band.FromV.Millimeters)} to {Tape(band.ToV.Millimeters)}: first joint {Tape(band.Offset.Millimeters)} above its foot; no piece under {Tape(band.Guaranteed.Millimeters)} though the set-out be 3 mm off"),
             "boards stop 3 mm short",
             .. Wall.Ends.Courses.Select(static cut => $"{cut.Course} {Decimal(Math.Abs(cut.SawAngle.Degrees), 1)} {(cut.Change is { } change ? Decimal(Math.Abs(change.Degrees), 1) : "-")} below {Pair(cut.LengthAtLowerLine)} {Pair(cut.LengthAtUpperLine)} {Fine(cut.GapLeft)}"),
@@ -441,8 +492,12 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         bool isRearmost = name.Groups[2].Value is "" or "C" && (!name.Groups[3].Success || name.Groups[3].Value == "2");
         string of = name.Groups[3].Success ? $"{run.Name}, {name.Groups[3].Value} of 2" : run.Name;
         BoardCourse row = Wall.Courses.Courses[course - 1];
-        return $"{of} {Pair(piece.Length)} {(row.IsWhole ? "whole" : Pair(row.RipWidth))} {(isRearmost ? $"{Decimal(-Wall.Ends.Courses[course - 1].SawAngle.Degrees, 1)} deg, long below" : "square")}";
+        return $"{of} {Pair(piece.Length)} {RipTo(row)} {(isRearmost ? $"{Decimal(-Wall.Ends.Courses[course - 1].SawAngle.Degrees, 1)} deg, long below" : "square")}";
     }
+
+    /// <summary>Tongue of 9 where the upper edge is left; at the hollow 12.7 times the tangent of the bevel.</summary>
+    private static string RipTo(BoardCourse row) => row.IsWhole ? "whole"
+        : Caliper(row.RipWidth.Millimeters + (row.IsCutAbove ? 0 : 9) + (12.7 * Math.Tan((row.BevelBelow.Degrees + row.BevelAbove.Degrees) * Math.PI / 180))).Replace(" mm", string.Empty, StringComparison.Ordinal).Replace(" in", string.Empty, StringComparison.Ordinal);
 
     private static string Tape(double millimetres) => $"{FormatMillimetres(Mm(millimetres), 0)} ({FormatInches(Mm(millimetres), 16)})";
 

@@ -31,7 +31,7 @@ public sealed class SurveyToSawTests
 
         // The rear edge through its marks, and the end of every course on it.
         MeasuredEdge rear = EdgeCurve.Through([new(Mm(0), Mm(3400)), new(Mm(400), Mm(3392)), new(Mm(800), Mm(3369)), new(Mm(1000), Mm(3351))]);
-        EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.Lines, datum: Mm(0)) { HiddenWidth = board.StillCovered });
+        EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.LinesAtRear, datum: Mm(0)) { HiddenWidth = board.StillCovered });
 
         // Joints on strips, boards to buy, and what is cut from each; at both ends of a course the gap is left that the year asks for.
         JointJob job = new(courses.Runs(ends), [Mm(950), Mm(1420), Mm(1690), Mm(1960), Mm(2330)], [new StockBoard(Mm(2438), 9.80m)]) { EndGap = year.EndGap };

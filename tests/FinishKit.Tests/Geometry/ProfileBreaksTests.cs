@@ -222,6 +222,85 @@ public sealed class ProfileBreaksTests
         Assert.Equal(plain, ProfileBreaks.Find(Wall([.. stations.Select(at => (at.H, at.X + shift + (tilt * at.H)))])).Objective.SquareMillimeters, 1e-4);
     }
 
+    /// <summary>
+    /// Plumb for 200, then 0.1 in for each 1 up: tan(delta/2) = (sqrt 1.01 - 1)/0.1 = 0.0498756, of 20 in front 0.997512 on either side.
+    /// </summary>
+    [Theory]
+    [InlineData(0, 0, 0)]
+    [InlineData(100, 100, 100)]
+    [InlineData(199, 199, 199)]
+    [InlineData(199.5, 199.002488, 199.5)] // in the corner; before the ridge
+    [InlineData(200, 199.002488, 200.997512)]
+    [InlineData(200.5, 199.002488, 202.495025)]
+    [InlineData(201, 199.004975, 202.995025)]
+    [InlineData(400.997512, 399.002487, 402.992537)]
+    public void In_front_of_the_wall_a_hollow_turns_sooner_and_a_ridge_later(double girth, double hollow, double ridge)
+    {
+        WallProfile inward = ProfileBreaks.Find(Wall((0, 50), (100, 50), (200, 50), (300, 40), (400, 30))), outward = ProfileBreaks.Find(Wall((0, 50), (100, 50), (200, 50), (300, 60), (400, 70)));
+        Assert.Equal(hollow, inward.GirthInFront(Mm(girth), Mm(20)).Millimeters, 2e-6);
+        Assert.Equal(ridge, outward.GirthInFront(Mm(girth), Mm(20)).Millimeters, 2e-6);
+        Assert.Equal(girth, inward.GirthInFront(Mm(girth), Mm(0)).Millimeters);
+        Assert.Equal(girth, ProfileBreaks.Find(Wall((0, 50), (200, 50), (401, 50))).GirthInFront(Mm(girth), Mm(20)).Millimeters); // no break
+    }
+
+    /// <summary>A turn of 45 degrees over a band of 50: at 50/tan 22.5 = 120.71 in front nothing is left of it.</summary>
+    [Fact]
+    public void So_far_in_front_that_a_band_is_gone_is_refused()
+    {
+        WallProfile wall = ProfileBreaks.Find(Wall((0, 200), (25, 200), (50, 200), (125, 125), (200, 50)), bands: 2);
+        Assert.Equal(0.001, wall.GirthInFront(Mm(50), Mm((50 - 0.001) / Math.Tan(Math.PI / 8))).Millimeters, 2e-6);
+        ArgumentException refused = Assert.ThrowsAny<ArgumentException>(() => wall.GirthInFront(Mm(50), Mm(120.72)));
+        Assert.Equal("distance", refused.ParamName);
+        Assert.Contains("something of band 0, 50 mm wide", refused.Message, StringComparison.Ordinal);
+        Assert.Equal("girth", Assert.ThrowsAny<ArgumentException>(() => wall.GirthInFront(Mm(263), Mm(1))).ParamName); // 50 + 150 sqrt 2 = 262.1
+        Assert.Equal("distance", Assert.ThrowsAny<ArgumentException>(() => wall.GirthInFront(Mm(50), Mm(1000.001))).ParamName);
+    }
+
+    /// <summary>Each band moved square to itself, and the lines met again, with vectors.</summary>
+    [Fact]
+    public void Girths_in_front_are_those_of_the_bands_moved_and_met_again()
+    {
+        Random random = new(7);
+        for (int trial = 0; trial < 100; trial++)
+        {
+            int bands = random.Next(2, 5);
+            double[] slopes = [.. Enumerable.Range(0, bands).Select(i => ((i % 2) * 0.3) + (random.Next(-15, 16) / 100.0))]; // toward the room for each 1 up, by turns
+            List<(double H, double X)> stations = [(0, 900)], corners = [(0, 900)];
+            foreach (double slope in slopes)
+            {
+                for (int step = random.Next(3, 6); step > 0; step--)
+                {
+                    stations.Add((stations[^1].H + 80, stations[^1].X - (80 * slope)));
+                }
+
+                corners.Add(stations[^1]);
+            }
+
+            WallProfile wall = ProfileBreaks.Find(Wall([.. stations]), bands: bands);
+            Assert.Equal(corners.Skip(1).SkipLast(1).Select(static corner => corner.H), wall.Breaks.Select(static at => at.Height.Millimeters));
+            double distance = random.Next(0, 60);
+
+            // The line of a band: (sin, cos) of its lean is its way up, (-cos, sin) in (h, x) would point away; toward the room is less x.
+            List<(double H, double X)> moved = [Moved(corners[0], slopes[0])];
+            for (int i = 1; i < bands; i++)
+            {
+                ((double h1, double x1), (double h2, double x2)) = (Moved(corners[i], slopes[i - 1]), Moved(corners[i], slopes[i]));
+                double h = (x1 - x2 + (slopes[i - 1] * h1) - (slopes[i] * h2)) / (slopes[i - 1] - slopes[i]);
+                moved.Add((h, x1 - (slopes[i - 1] * (h - h1))));
+            }
+
+            moved.Add(Moved(corners[^1], slopes[^1]));
+            double sum = 0;
+            for (int i = 1; i <= bands; i++)
+            {
+                sum += Math.Sqrt(Math.Pow(moved[i].H - moved[i - 1].H, 2) + Math.Pow(moved[i].X - moved[i - 1].X, 2));
+                Assert.Equal(sum, wall.GirthInFront(i < bands ? wall.Breaks[i - 1].Girth : wall.Girth, Mm(distance)).Millimeters, 1e-4);
+            }
+
+            (double H, double X) Moved((double H, double X) at, double slope) => (at.H - (distance * slope / Math.Sqrt(1 + (slope * slope))), at.X - (distance / Math.Sqrt(1 + (slope * slope))));
+        }
+    }
+
     [Property]
     public void Girth_and_height_are_each_others_way_back(int seed)
     {
