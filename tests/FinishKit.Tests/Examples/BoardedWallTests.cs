@@ -420,15 +420,15 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
             [.. Enumerable.Range(1, 13).SelectMany(Runs)],
             [Mm(20), Mm(480), Mm(950), Mm(1420), Mm(1690), Mm(1960), Mm(2330), Mm(2700), Mm(3060), Mm(3380)],
             [new StockBoard(Mm(2438), 9.80m)])
-        { Offcuts = [new BoardOffcut(Mm(1210))] });
+        { Offcuts = [new BoardOffcut(Mm(1210))], EndGap = Mm(3) });
 
-        /// <summary>Courses 4 to 7 lie between sill and head of the windows and are interrupted by them; 3 mm are left at every end.</summary>
+        /// <summary>Courses 4 to 7 lie between sill and head of the windows and are interrupted by them; the job leaves 3 mm at every end.</summary>
         private static JointRun[] Runs(int course)
         {
-            Length end = Mm(Math.Round(Ends.Courses[course - 1].LongPoint.Millimeters - 3, 6));
+            Length end = Ends.Courses[course - 1].LongPoint;
             return course is >= 4 and <= 7
-                ? [new(course, Mm(3), Mm(497)) { Name = course + "A" }, new(course, Mm(1403), Mm(1977)) { Name = course + "B" }, new(course, Mm(2683), end) { Name = course + "C" }]
-                : [new(course, Mm(3), end) { Name = course.ToString(CultureInfo.InvariantCulture) }];
+                ? [new(course, Mm(0), Mm(500)) { Name = course + "A" }, new(course, Mm(1400), Mm(1980)) { Name = course + "B" }, new(course, Mm(2680), end) { Name = course + "C" }]
+                : [new(course, Mm(0), end) { Name = course.ToString(CultureInfo.InvariantCulture) }];
         }
 
         private static MeasuredPoint[] Points(params (double Along, double Offset)[] points) => [.. points.Select(static point => new MeasuredPoint(Mm(point.Along), Mm(point.Offset)))];

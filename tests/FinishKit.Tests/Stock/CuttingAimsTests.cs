@@ -90,13 +90,13 @@ public sealed class CuttingAimsTests
     }
 
     /// <summary>Cost, waste and set-ups of every plan: every way of sharing the pieces out, every kind of board for each share.</summary>
-    private static IEnumerable<(decimal Cost, long Waste, int SetUps)> All(CuttingJob job)
+    private static HashSet<(decimal Cost, long Waste, int SetUps)> All(CuttingJob job)
     {
         long kerf = CuttingCheck.Nm(job.Kerf!.Value), leastOffcut = CuttingCheck.Nm(job.LeastOffcut ?? Mm(400));
         long[] pieces = [.. job.Parts.SelectMany(static part => Enumerable.Repeat(CuttingCheck.Nm(part.Length), part.Count)).OrderDescending()];
         (long Length, decimal Price, int Available)[] kinds = [.. job.Stock.Select(static board => (CuttingCheck.Nm(board.Length), board.Price, board.Available ?? int.MaxValue))];
         Assert.True(pieces.Length <= 7 && job.Stock.All(static board => board.Pack == 1) && CuttingCheck.Nm(job.EndTrim!.Value) == 0 && job.Offcuts is null);
-        HashSet<(decimal, long, int)> found = [];
+        HashSet<(decimal Cost, long Waste, int SetUps)> found = [];
         List<List<long>> shares = [];
         Share(0);
         return found;
