@@ -230,6 +230,7 @@ internal static class BadInputRules
         Taken("new PanelJointLine(*|new PanelWall(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("PanelSplit.Split(*", "wall", "Openings empty|Ribs empty|Rails empty|Openings [0] FromU default|Openings [0] FromV default", "none of them; an opening that reaches the edge"),
         Taken("PanelSplit.Split(*", "wall", "Ribs [0] default|Rails [0] default|Ribs [0] Position default|Rails [0] Position default|Ribs [0] MetalWidth default|Rails [0] MetalWidth default", "metal at the edge, and too narrow for a joint"),
+        Taken("PanelSplit.Split(*", "wall", "Effort 10^9", "a long search is allowed"),
         Taken("PanelSplit.Split(*", "wall", "Reveal default|Landing default|CornerDistance default|LeastPanel default", "zero is in the range"),
         Taken("new RivetNutSize(*", "name", "empty|100,000 brackets", "a name is the caller's"),
         Taken("new RivetNutSize(*", "leastGrip", "default", "no least"),

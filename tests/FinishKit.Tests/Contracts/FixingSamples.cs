@@ -79,6 +79,9 @@ internal static class FixingSamples
             Wall with { SheetLength = Mm(700.5), SheetWidth = Mm(700) },
             Wall with { Rails = [new PanelJointLine(Mm(642.5), Mm(20)) { MustSplit = true }, new PanelJointLine(Mm(800), Mm(20))], Reveal = Mm(2.5), Grain = PanelGrainDirection.Either },
             Wall with { Openings = [new FaceOpening(Mm(1900), Mm(2000.5), Mm(0), Mm(994))], Landing = Mm(10), CornerDistance = Mm(30), LeastPanel = Mm(200) },
+            Wall with { Openings = [new FaceOpening(Mm(1900), Mm(2000.5), Mm(20.5), Mm(900))] },
+            Wall with { Ribs = [new PanelJointLine(Mm(1430.5), Mm(60)) { MustSplit = true }] },
+            Wall with { SquareMetreMass = Mass.FromKilograms(4.55), MostMass = Mass.FromKilograms(4.5), Effort = 1000 },
         ];
         foreach (PanelWall wall in walls)
         {

@@ -296,6 +296,7 @@ internal static class GoodValues
             LeastPanel = Mm(100),
             MostLength = Mm(2400),
             SquareMetreMass = Mass.FromKilograms(5),
+            Effort = 100_000,
         },
         [typeof(PanelSplitPlan)] = static () => PanelSplit.Split(FixingSamples.Wall),
     };
