@@ -63,7 +63,7 @@ internal static class BadInputRules
 
         // Table rows and profiles of the caller's own
         Taken("new FastenerSeries(*|new PlywoodKind(*|new SheetGoods(*|new SpeciesCombination(*|new StrengthClass(*|new WoodSpecies(*|Layer.Compressible(*", "name|family", "empty|100,000 brackets", "a name is the caller's"),
-        Taken("FastenerSeries.set_Tolerances(*", "value", "empty", "lengths are exact"),
+        Taken("FastenerSeries.set_Tolerances(*", "value", "empty", "no tolerance is known"),
         Taken("new LengthTolerance(*", "deviation", "default", "lengths are exact"),
         Taken("*SpecificGravity*.ToDensity(*", "moistureContent", "0", "ovendry"),
 

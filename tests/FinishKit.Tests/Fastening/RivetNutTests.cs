@@ -133,6 +133,8 @@ public sealed class RivetNutTests
         Assert.DoesNotContain("fastening-rivet-from-memory", Codes(RivetNut.Fit(s_job with { Nut = RivetNutSize.All[0] })));
         Assert.DoesNotContain("fastening-rivet-from-memory", Codes(RivetNut.Fit(s_job)));
         Assert.All(new[] { "fastening-rivet-paint", "fastening-rivet-hold-unknown", "fastening-rivet-look-behind", "fastening-metal-swarf" }, code => Assert.Contains(code, Codes(RivetNut.Fit(s_job))));
+        string swarf = RivetNut.Fit(s_job).Findings.Single(static finding => finding.Code == "fastening-metal-swarf").Message;
+        Assert.All(new[] { "vacuum the swarf, also out of the cavity", "prime the edge", "let the primer dry before the fixing goes in" }, words => Assert.Contains(words, swarf, StringComparison.Ordinal));
         Assert.Empty(RivetNut.Fit((RivetNutJob)GoodValues.Of(typeof(RivetNutJob))).DefaultsUsed);
         Assert.Equal(5, RivetNut.Fit(s_job).DefaultsUsed.Count);
     }
