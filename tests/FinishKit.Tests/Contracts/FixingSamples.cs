@@ -52,6 +52,7 @@ internal static class FixingSamples
             NutJob with { Nut = RivetNutSize.All[0] },
             NutJob with { Paint = TolerancedLength.PlusMinus(Mm(0.2), Mm(0.05)), MatingSheet = Mm(2.5), Nut = RivetNutSize.All[3] },
             NutJob with { Behind = Behind.Wire(Mm(12.5)), UnsetDepth = Mm(16.5), NutHold = Force.FromNewtons(250.5) },
+            NutJob with { NutHold = Force.FromNewtons(4000), Pitch = Mm(0.8), NutStrength = Pressure.FromMegapascals(300.5) },
             NutJob with { SetDepth = Mm(6.5), Flange = Mm(0.8), LengthTolerance = Mm(0), Engagement = 0.8, RequiredClearance = Mm(1.5) },
         ];
         foreach (RivetNutJob nut in nuts)

@@ -261,6 +261,7 @@ internal static class GoodValues
             Engagement = 1.2,
             RequiredClearance = Mm(6),
             NutHold = Force.FromNewtons(300),
+            Pitch = Mm(0.8),
         },
         [typeof(RivetNutFit)] = static () => RivetNut.Fit(FixingSamples.NutJob),
         [typeof(HoldDownResult)] = static () => HoldDown.OnArc((HoldDownCase)Of(typeof(HoldDownCase))),
