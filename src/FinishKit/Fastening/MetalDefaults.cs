@@ -47,6 +47,10 @@ internal static class MetalDefaults
 
     internal static readonly Source ScrewToleranceSource = Source.Judgement("default-screw-tolerance", "a machine screw is up to 0.5 mm longer or shorter than its label");
 
+    internal static readonly Source NutThread = Source.Derived("metal-nut-thread", "Pull that strips the thread of a nut", "half of the cylinder at the pitch diameter is the nut's, and it strips farther out, where more than half is: with the play of a common fit and the spread of a thin wall, both reckoned from memory for M4 to M8, that still gives no less; in shear a ductile metal bears its tensile strength over the root of three");
+
+    internal static readonly Source NutThreadSafety = Source.Judgement("default-nut-thread-share", "a thread is loaded with a third of what strips it, as screws in sheet metal are");
+
     internal static readonly Source NutGrip = Source.Published("RIVET-NUT-GRIP", "A complete guide to rivet nut grip ranges", "dh-hardware.com", 2026, "what the grip includes", SourceReading.Copy, "paint and mating part count");
 
     internal static readonly Source HexNut = Source.Published("RIVET-NUT-HEX", "Hex rivet nut hole size chart", "rivetfix.com", null, "row M3", SourceReading.Copy, "one row, whose digits run together on the page: hole 5.6 mm across flats, grip 0.5 to 1.5 mm");

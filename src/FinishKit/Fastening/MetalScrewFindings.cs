@@ -11,12 +11,12 @@ internal static class MetalScrewFindings
     {
         List<Finding> findings = [];
         AddNone(choice, job, findings);
-        if (choice.Job.Screws.Gauge.Length > 0)
+        if (choice.Job.Screws.IsPartThreaded)
         {
             findings.Add(new Finding(
                 "fastening-metal-part-thread",
                 Severity.Caution,
-                $"{choice.Job.Screws.Name} is for wood: about a third of it, under the head, has no thread, and whether its thread lies in the metal is not looked at. The figures are for a screw threaded all along: take a tapping screw.",
+                $"{choice.Job.Screws.Name} is not threaded up to the head: of a wood screw about a third, under the head, is smooth, and whether the thread lies in the metal is not looked at. The figures are for a screw threaded all along: take a tapping screw.",
                 [],
                 MetalDefaults.ThreadAllAlong));
         }

@@ -89,7 +89,7 @@ public sealed record MetalScrewJob
 
     /// <summary>
     /// The screws: shank is the diameter over the thread; lengths from the plane of the face that the head seats in to the tip. Threaded all along;
-    /// nails are refused, and the table's wood screws, which are not, come with a finding.
+    /// nails are refused, and screws that are part-threaded, as the table's wood screws are, come with a finding.
     /// </summary>
     public required FastenerSeries Screws { get; init; }
 

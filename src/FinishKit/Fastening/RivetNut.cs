@@ -18,15 +18,16 @@ public static class RivetNut
     private static readonly Allowed s_unset = new(0, 100, "mm");
     private static readonly Allowed s_tolerance = new(0, 10, "mm");
     private static readonly Allowed s_engagement = new(Allowed.OneStep, 5, string.Empty);
+    private static readonly Allowed s_pitch = new(0.1, 10, "mm");
     private static readonly Allowed s_force = new(0, 1e6, "N");
 
     /// <summary>Whether the grip suits, and the shortest stocked screw that has thread enough and stays clear.</summary>
     /// <param name="job">Layers, metal, what is behind, nut, screws, and whatever differs from the defaults.</param>
     /// <returns>The grip, the screw, every length tried, findings.</returns>
     /// <remarks>
-    /// <para>Formula: grip = metal + paint + mating sheet, in the worst case within the nut's; tip below the flange's face t = s + L - sum(layers); shared thread e = min(t, thread's end) - thread's start, in the worst case at least n diameters; clearance c = flange + metal + paint + mating sheet + g - t, and the same for the nut's end, set and, where its depth is given, before it is set.</para>
-    /// <para>Validity: screw driven square, threaded over what it shares with the nut. Where the thread lies in a set nut depends on the grip: the maker's figure at this grip.</para>
-    /// <para>Source: metal-rivet-nut (derived); RIVET-NUT-GRIP (read in a copy); defaults: common practice and judgement, each named in the result.</para>
+    /// <para>Formula: grip = metal + paint + mating sheet, in the worst case within the nut's; tip below the flange's face t = s + L - sum(layers); shared thread e = min(t, thread's end) - thread's start, in the worst case at least n diameters; clearance c = flange + metal + paint + mating sheet + g - t, and the same for the nut's end, set and, where its depth is given, before it is set. Pull that strips the nut's thread P_t = pi d_2 e/2 F_u/sqrt(3) with d_2 = d - 0.65 p; a third of it is counted.</para>
+    /// <para>Validity: screw driven square, threaded over what it shares with the nut, and of the stronger metal. The thread's pull says nothing of the nut in the sheet, which often gives first. Where the thread lies in a set nut depends on the grip: the maker's figure at this grip.</para>
+    /// <para>Source: metal-rivet-nut, metal-nut-thread (derived); RIVET-NUT-GRIP (read in a copy); defaults: common practice and judgement, each named in the result.</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">A required member is null.</exception>
     /// <exception cref="ArgumentException">A value is outside its range or in an undefined unit; the parameter is named by its path.</exception>
@@ -86,6 +87,22 @@ public static class RivetNut
         return new RivetNutSum(Grid.Snap(shared), Grid.Snap(clearance));
     }
 
+    /// <summary>The one formula body of the thread: what it may be loaded with.</summary>
+    internal static double SolveThread<TTrace>(double diameter, double pitch, double engaged, double strength, TTrace trace)
+        where TTrace : struct, ITrace
+    {
+        double safety = MetalDefaults.SafetyFactor;
+        trace.Given("d", diameter, "mm", Sources.Given, meaning: "thread");
+        trace.Given("p", pitch, "mm", Sources.Given, meaning: "pitch");
+        trace.Given("e_t", engaged, "mm", MetalDefaults.NutSum, meaning: "thread shared in the worst case");
+        trace.Given("F_u", strength, "MPa", Sources.Given, meaning: "tensile strength of the nut");
+        trace.Given("k", safety, string.Empty, MetalDefaults.NutThreadSafety, meaning: "safety factor");
+        double middle = trace.Step("d_2", nameof(middle), diameter - (0.6495 * pitch), "mm", MetalDefaults.NutThread);
+        double area = trace.Step("A_t", nameof(area), Math.PI * middle * engaged / 2, "mm2", MetalDefaults.NutThread);
+        double strips = trace.Step("P_t", nameof(strips), area * strength / Math.Sqrt(3), "N", MetalDefaults.NutThread);
+        return trace.Step("P_a", "what the thread may be loaded with", strips / safety, "N", MetalDefaults.NutThreadSafety);
+    }
+
     private static RivetNutNumbers? Read(RivetNutJob job, List<InputProblem>? problems)
     {
         if (Door.IsMissing(job, new Name(nameof(job)), "a job", problems))
@@ -118,6 +135,7 @@ public static class RivetNut
         double engagement = job.Engagement is { } n ? Door.Number(n, "job.Engagement", s_engagement, problems) : MetalDefaults.NutEngagement;
         double required = job.RequiredClearance is { } clearance ? Door.Millimetres(clearance, "job.RequiredClearance", StackNumbers.Clearances, problems) : FastenerDefaults.Clearance(job.Behind?.Kind ?? BehindKind.Wire);
         double hold = job.NutHold is { } force ? Door.Newtons(force, "job.NutHold", s_force, problems) : double.NaN;
+        double pitch = ReadPitch(job, problems), strength = job.NutStrength is { } stuff ? SheetPullOut.Strength(stuff, "job.NutStrength", problems) : double.NaN;
         if (problems is { Count: > 0 })
         {
             return null;
@@ -153,7 +171,25 @@ public static class RivetNut
             Needed = Grid.Snap(engagement * job.Nut.ThreadMm),
             Required = required,
             Hold = hold,
+            Pitch = pitch,
+            Strength = strength,
         };
+    }
+
+    private static double ReadPitch(RivetNutJob job, List<InputProblem>? problems)
+    {
+        if (job.NutStrength is not null && job.Pitch is null)
+        {
+            Door.Report(new InputProblem("job.Pitch", "not given", "the pitch of the thread, where NutStrength is given", isRange: false), problems);
+        }
+
+        double pitch = job.Pitch is { } given ? Door.Millimetres(given, "job.Pitch", s_pitch, problems) : double.NaN;
+        if (job.Nut is { } nut && pitch >= nut.ThreadMm)
+        {
+            Door.Report(new InputProblem("job.Pitch", Print.Mm(pitch), $"less than the thread's diameter, {Print.Mm(nut.ThreadMm)}", isRange: true), problems);
+        }
+
+        return pitch;
     }
 
     private static void ReadScrews(IReadOnlyList<Length> screws, List<InputProblem>? problems)
@@ -227,6 +263,10 @@ internal sealed record RivetNutNumbers
     internal required double Required { get; init; }
 
     internal required double Hold { get; init; }
+
+    internal required double Pitch { get; init; }
+
+    internal required double Strength { get; init; }
 
     internal bool HeadGoesThrough => SetDepth.Greatest >= FirstLeast;
 

@@ -54,6 +54,16 @@ internal static class RivetNutFindings
             Severity.Caution,
             $"The figures know only {job.BehindWords} at the depth given. Wires, gas, fuel, brake and water lines, airbags, belt anchorages, tanks and glass may lie behind or beside the place: look first, use a depth stop, and follow local codes and the vehicle maker's bodybuilder guidance.",
             [new("least-distance", job.Gap.Least, "mm")]));
+        if (fit.ThreadN < job.Hold)
+        {
+            findings.Add(new Finding(
+                "fastening-rivet-thread-strips",
+                Severity.Caution,
+                $"The nut was given to hold {Print.Round(job.Hold, 2)} N in this metal; the {Print.Mm(fit.Shown.SharedMm)} of thread that it shares with a {Print.Mm(fit.Shown.Mm)} screw in the worst case may be loaded with {Print.Round(fit.ThreadN, 2)} N, a third of what strips it: that counts. A longer screw, or a nut of stronger metal, holds more.",
+                [new("thread-hold", fit.ThreadN, "N"), new("nut-hold", job.Hold, "N"), new("worst-engagement", fit.Shown.SharedMm, "mm")],
+                MetalDefaults.NutThread));
+        }
+
         if (double.IsNaN(job.Unset) && job.BehindKind != BehindKind.RibMetal)
         {
             findings.Add(new Finding(
@@ -91,6 +101,7 @@ internal static class RivetNutFindings
         Add(job.LengthTolerance is null, new("length-tolerance", MetalDefaults.ScrewTolerance, "mm"), MetalDefaults.ScrewToleranceSource);
         Add(job.Engagement is null, new("engagement", MetalDefaults.NutEngagement, string.Empty), MetalDefaults.NutEngagementSource);
         Add(job.RequiredClearance is null, new("required-clearance", numbers.Required, "mm"), FastenerDefaults.ClearanceSource);
+        Add(!double.IsNaN(numbers.Strength), new("thread-safety-factor", MetalDefaults.SafetyFactor, string.Empty), MetalDefaults.NutThreadSafety);
         return [.. used];
 
         void Add(bool taken, Figure figure, Source source)

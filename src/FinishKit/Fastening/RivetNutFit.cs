@@ -1,5 +1,6 @@
 using System.Collections.Generic;
 using UnitsNet;
+using UnitsNet.Units;
 
 namespace FinishKit;
 
@@ -35,6 +36,8 @@ public sealed class RivetNutScrew
     public bool MayBeDriven => ThreadHolds && StaysClear && !_job.HeadGoesThrough;
 
     internal double Mm { get; }
+
+    internal double SharedMm => _sum.Shared;
 
     /// <summary>Length and the two verdicts, invariant.</summary>
     /// <returns>The text.</returns>
@@ -85,8 +88,11 @@ public sealed class RivetNutFit
     /// <summary>The clearance that the worst case must keep.</summary>
     public Length RequiredClearance => Door.Millimetres(_numbers.Required);
 
-    /// <summary>What one nut may be loaded with, as it was given; null where not known.</summary>
-    public Force? Hold => Job.NutHold;
+    /// <summary>What one nut may be loaded with in this metal: what was given, or what its thread bears (<see cref="ThreadHold"/>) where that is known and less; null where none was given.</summary>
+    public Force? Hold => double.IsNaN(_numbers.Hold) ? null : new Force(HoldN, ForceUnit.Newton);
+
+    /// <summary>What the thread of the nut may be loaded with along its axis by the thread shared in the worst case with the screw chosen, or else spoken of: a third of what strips it, and not what holds the nut in the sheet; null without pitch and strength.</summary>
+    public Force? ThreadHold => double.IsNaN(ThreadN) ? null : new Force(ThreadN, ForceUnit.Newton);
 
     /// <summary>Whether a finding is a <see cref="Severity.Problem"/>.</summary>
     public bool HasProblem => Findings[0].Severity == Severity.Problem;
@@ -94,12 +100,16 @@ public sealed class RivetNutFit
     /// <summary>What a person should know, gravest first.</summary>
     /// <remarks>
     /// Codes: <c>fastening-rivet-grip</c>, <c>fastening-rivet-no-room</c>, <c>fastening-rivet-head-through</c>, <c>fastening-rivet-none-fits</c>, <c>fastening-rivet-look-behind</c>,
-    /// <c>fastening-rivet-unset-unknown</c>, <c>fastening-rivet-from-memory</c>, <c>fastening-rivet-hold-unknown</c>, <c>fastening-rivet-paint</c>, <c>fastening-metal-swarf</c>.
+    /// <c>fastening-rivet-thread-strips</c>, <c>fastening-rivet-unset-unknown</c>, <c>fastening-rivet-from-memory</c>, <c>fastening-rivet-hold-unknown</c>, <c>fastening-rivet-paint</c>, <c>fastening-metal-swarf</c>.
     /// </remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the answer rests on.</summary>
     public IReadOnlyList<DefaultUsed> DefaultsUsed { get; }
+
+    internal double ThreadN => double.IsNaN(_numbers.Strength) ? double.NaN : RivetNut.SolveThread(Job.Nut.ThreadMm, _numbers.Pitch, Shown.SharedMm, _numbers.Strength, default(Silent));
+
+    private double HoldN => ThreadN < _numbers.Hold ? ThreadN : _numbers.Hold;
 
     /// <summary>The length to speak of: the one chosen, else the longest that stays clear, else the shortest.</summary>
     internal RivetNutScrew Shown
@@ -122,11 +132,16 @@ public sealed class RivetNutFit
     {
         Recorder recorder = new();
         RivetNut.Solve(_numbers, Shown.Mm, recorder);
+        if (!double.IsNaN(_numbers.Strength))
+        {
+            RivetNut.SolveThread(Job.Nut.ThreadMm, _numbers.Pitch, Shown.SharedMm, _numbers.Strength, recorder);
+        }
+
         return recorder.ToWorkings($"{Print.Mm(Shown.Mm)} screw in a rivet nut");
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Whether one was chosen and the grip fits (1 or 0), the worst severity, grip, hole; then length, shared thread and clearance of the one chosen, or else spoken of; hold where known.</returns>
+    /// <returns>Whether one was chosen and the grip fits (1 or 0), the worst severity, grip, hole; then length, shared thread and clearance of the one chosen, or else spoken of; hold, and hold of the thread, where known.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         List<Figure> figures =
@@ -144,7 +159,12 @@ public sealed class RivetNutFit
         ];
         if (!double.IsNaN(_numbers.Hold))
         {
-            figures.Add(new Figure("hold", _numbers.Hold, "N"));
+            figures.Add(new Figure("hold", HoldN, "N"));
+        }
+
+        if (!double.IsNaN(_numbers.Strength))
+        {
+            figures.Add(new Figure("thread-hold", ThreadN, "N"));
         }
 
         return figures;

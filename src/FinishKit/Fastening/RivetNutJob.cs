@@ -53,6 +53,8 @@ public sealed record RivetNutJob
     /// <param name="engagement">See <see cref="Engagement"/>.</param>
     /// <param name="requiredClearance">See <see cref="RequiredClearance"/>.</param>
     /// <param name="nutHold">See <see cref="NutHold"/>.</param>
+    /// <param name="pitch">See <see cref="Pitch"/>.</param>
+    /// <param name="nutStrength">See <see cref="NutStrength"/>.</param>
     [SetsRequiredMembers]
     public RivetNutJob(
         IReadOnlyList<Layer> layers,
@@ -70,7 +72,9 @@ public sealed record RivetNutJob
         Length? lengthTolerance = null,
         double? engagement = null,
         Length? requiredClearance = null,
-        Force? nutHold = null)
+        Force? nutHold = null,
+        Length? pitch = null,
+        Pressure? nutStrength = null)
         : this(layers, metal, behind, nut, threadFrom, threadTo, screws)
     {
         Paint = paint;
@@ -82,6 +86,8 @@ public sealed record RivetNutJob
         Engagement = engagement;
         RequiredClearance = requiredClearance;
         NutHold = nutHold;
+        Pitch = pitch;
+        NutStrength = nutStrength;
     }
 
     /// <summary>What the screw passes before the nut's flange, outermost first; 1 to 20. The first is no void.</summary>
@@ -138,8 +144,16 @@ public sealed record RivetNutJob
     /// <summary>What one nut may be loaded with along its axis in this metal, 0 to 1 MN: the maker's or a trial's; null where not known.</summary>
     public Force? NutHold { get; init; }
 
+    /// <summary>Pitch of the thread, 0.1 to 10 mm and less than its diameter; needed with <see cref="NutStrength"/>.</summary>
+    public Length? Pitch { get; init; }
+
+    /// <summary>Tensile strength of what the nut is made of, its maker's, 1 to 2000 MPa: not that of the screw. It tells what strips the thread, and needs <see cref="Pitch"/>; null leaves that out.</summary>
+    public Pressure? NutStrength { get; init; }
+
     private (TolerancedLength, Behind, RivetNutSize, double, double, TolerancedLength?, TolerancedLength?) Key => (
         Metal, Behind, Nut, Door.Millimetres(ThreadFrom), Door.Millimetres(ThreadTo), Paint, MatingSheet);
+
+    private (double?, double?) Thread => (Mm(Pitch), NutStrength is { } strength ? Door.Megapascals(strength) : null);
 
     private (double, double?, TolerancedLength?, double?, double?, double?, double?) More => (
         Door.Millimetres(Flange), Mm(UnsetDepth), SetDepth, Mm(LengthTolerance), Engagement, Mm(RequiredClearance), NutHold is { } force ? Door.Newtons(force) : null);
@@ -147,11 +161,11 @@ public sealed record RivetNutJob
     /// <summary>Whether every member is of equal amount, whatever its unit.</summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(RivetNutJob? other) => other is not null && Key.Equals(other.Key) && More.Equals(other.More)
+    public bool Equals(RivetNutJob? other) => other is not null && Key.Equals(other.Key) && More.Equals(other.More) && Thread.Equals(other.Thread)
         && Lists.Same(Layers, other.Layers, FastenerLength.MostLayers, Equals) && Lists.Same(Screws, other.Screws, FastenerLength.MostListed);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => unchecked((Key.GetHashCode() * 397) ^ More.GetHashCode());
+    public override int GetHashCode() => unchecked((((Key.GetHashCode() * 397) ^ More.GetHashCode()) * 397) ^ Thread.GetHashCode());
 
     /// <summary>Nut, metal and what is behind, invariant.</summary>
     /// <returns>The text.</returns>

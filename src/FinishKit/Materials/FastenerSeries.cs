@@ -116,7 +116,7 @@ public sealed class FastenerSeries
     /// <summary>Stocked lengths, shortest first.</summary>
     public IReadOnlyList<Length> Lengths { get; }
 
-    /// <summary>Length tolerances, at most 200, rising by their lengths; the last also holds above. Empty: lengths are exact. Copied.</summary>
+    /// <summary>Length tolerances, at most 200, rising by their lengths; the last also holds above. Empty: none is known, and lengths are taken as exact where the calculator has no default of its own, as that of screws into metal has. Copied.</summary>
     /// <exception cref="ArgumentException">A tolerance is null or out of order, or there are too many.</exception>
     public IReadOnlyList<LengthTolerance> Tolerances
     {
@@ -156,6 +156,9 @@ public sealed class FastenerSeries
     /// <summary>Whether it has no head to hold a board with.</summary>
     public bool IsHeadless { get; init; }
 
+    /// <summary>Whether a part of the shank under the head has no thread, of a wood screw about a third (common practice). False: threaded up to the head as tapping screws are, or a nail. The table's wood screws are part-threaded.</summary>
+    public bool IsPartThreaded { get; init; }
+
     /// <summary>What shank and head rest on.</summary>
     /// <exception cref="ArgumentNullException">The source is null.</exception>
     public Source Source
@@ -190,7 +193,7 @@ public sealed class FastenerSeries
 
     /// <summary>A length with the tolerance that a box of this series has at that length.</summary>
     /// <param name="length">The length [length], more than 0 up to 500 mm; stocked or not.</param>
-    /// <returns>The length with its deviations, shared by the box.</returns>
+    /// <returns>The length with its deviations, shared by the box; without a deviation where the series has no tolerances.</returns>
     /// <exception cref="ArgumentException">The length is outside its range or in an undefined unit.</exception>
     public TolerancedLength WithTolerance(Length length)
     {
@@ -225,6 +228,7 @@ public sealed class FastenerSeries
             {
                 Gauge = row["gauge"],
                 IsHeadless = row["head"] == "none",
+                IsPartThreaded = row["kind"] == "wood-screw",
                 Tolerances = own.ConvertAll(static entry => entry.Tolerance),
                 HeadDiameter = row.Has("head_in") ? TableRow.Inches(row["head_in"]) : null,
                 RootDiameter = row.Has("root_in") ? TableRow.Inches(row["root_in"]) : null,

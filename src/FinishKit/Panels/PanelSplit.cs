@@ -1,6 +1,7 @@
 using System;
 using System.Collections.Generic;
 using System.Globalization;
+using System.Threading;
 using UnitsNet;
 
 namespace FinishKit;
@@ -15,27 +16,34 @@ public static class PanelSplit
     private static readonly Allowed s_corner = new(0, 1000, "mm");
     private static readonly Allowed s_least = new(0, 2000, "mm");
     private static readonly Allowed s_mass = new(0.01, 1000, "kg");
+    private static readonly Allowed s_effort = new(1000, 2_000_000_000, string.Empty);
 
     /// <summary>The fewest panels; among such splits the most even.</summary>
     /// <param name="wall">The wall, its openings, metal and sheet, and whatever differs from the defaults.</param>
-    /// <returns>Panels, joints and findings; without panels where no split will do.</returns>
+    /// <param name="progress">Told now and then how much of the effort is used, 0 to 1; null for nobody.</param>
+    /// <param name="cancellation">Stops the search.</param>
+    /// <returns>Panels, joints and findings; without panels where no split will do, or none was found within the effort.</returns>
     /// <remarks>
-    /// <para>Formula: least in this order: panels; joints that lie neither at the middle of their metal nor along an opening's edge; the sum of squared widths and heights. Level joints run through from end to end; upright ones from level joint to level joint, in each course of panels where they suit it. A joint lies within its metal so that both panels land on it: |place - middle| at most metal/2 - landing - reveal/2, and off the edges of openings that it passes by the corner distance, or along one; where panels must part, at the middle whatever is near. Two shortest paths over places of joints, one inside the other: middles and edges of openings, and where those do not reach the bound by area, all others that can spare a panel.</para>
+    /// <para>Formula: least in this order: panels; joints that lie neither at the middle of their metal nor along an opening's edge; the sum of squared widths and heights. Level joints run through from end to end; upright ones from level joint to level joint, in each course of panels where they suit it. A joint lies within its metal so that both panels land on it: |place - middle| at most metal/2 - landing - reveal/2, and off the edges of openings that it passes by the corner distance, or along one; where panels must part, at the middle whatever is near. Two shortest paths over places of joints, one inside the other: middles and edges of openings, and where those do not reach the bound by area, those of rows of panels as large as can be, then all others that can spare a panel.</para>
     /// <para>Validity: rectangular wall, developed flat; panels are rectangles with openings cut out, and the whole rectangle must fit the sheet. What lies wholly in an opening is no panel. <see cref="PanelSplitPlan.Proven"/> says whether fewer panels are ruled out among splits whose level joints run through; that they are the most even holds of the places tried. Level joints that stop at an upright one are not looked at: where those would serve, fewer panels may be possible.</para>
     /// <para>Source: wall-split (derived); default-joint-reveal (common practice); default-panel-landing, default-panel-corner, default-least-panel (judgement).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The wall, a list or a member of one is null.</exception>
     /// <exception cref="ArgumentException">A value is outside its range or in an undefined unit; the parameter is named by its path.</exception>
+    /// <exception cref="OperationCanceledException">The search was cancelled; no part of a split is returned.</exception>
     /// <example><code>
     /// PanelWall wall = new(Mm(3400), Mm(800), Mm(2440), Mm(1220)) { Ribs = [new(Mm(950), Mm(60)), new(Mm(1700), Mm(60)), new(Mm(2330), Mm(60))] };
     /// PanelSplitPlan plan = PanelSplit.Split(wall);
     /// int panels = plan.Panels.Count;                     // 2, meeting on the rib at 1700, which is more even than 950 or 2330
     /// double width = plan.Panels[0].Width.Millimeters;    // 1699.25: half the reveal less
     /// </code></example>
-    public static PanelSplitPlan Split(PanelWall wall)
+    public static PanelSplitPlan Split(PanelWall wall, IProgress<double>? progress = null, CancellationToken cancellation = default)
     {
         PanelSplitNumbers numbers = Read(wall, null)!;
-        return new PanelSplitPlan(wall, numbers, PanelSplitSearch.Solve(numbers));
+        cancellation.ThrowIfCancellationRequested();
+        PanelSplitPlan plan = new(wall, numbers, new CuttingEffort(numbers.Effort, progress, cancellation));
+        progress?.Report(1);
+        return plan;
     }
 
     /// <summary>All problems with a wall; nothing is thrown.</summary>
@@ -93,6 +101,11 @@ public static class PanelSplit
             Door.Report(new InputProblem("wall.SquareMetreMass", "not given", "the mass of a square metre, where MostMass is given", isRange: false), problems);
         }
 
+        if (wall.Effort is { } effort)
+        {
+            Door.Number(effort, "wall.Effort", s_effort, problems);
+        }
+
         return problems is { Count: > 0 } ? null : new PanelSplitNumbers
         {
             Length = Grid.Nanometres(length),
@@ -110,6 +123,7 @@ public static class PanelSplit
             Most = Grid.Nanometres(most),
             ArealMass = areal,
             MostMass = mass,
+            Effort = wall.Effort ?? PanelSplitDefaults.Effort,
         };
     }
 
@@ -233,6 +247,8 @@ internal sealed record PanelSplitNumbers
     internal required double ArealMass { get; init; }
 
     internal required double MostMass { get; init; }
+
+    internal required int Effort { get; init; }
 
     internal double OpeningArea
     {

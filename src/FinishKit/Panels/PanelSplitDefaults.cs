@@ -7,6 +7,7 @@ internal static class PanelSplitDefaults
     internal const double Landing = 15;
     internal const double CornerDistance = 50;
     internal const double LeastPanel = 150;
+    internal const int Effort = 20_000_000;
 
     internal static readonly Source RevealSource = WrapDefaults.RevealSource;
 

@@ -6,12 +6,21 @@ namespace FinishKit;
 /// <summary>What a person should know about a wall split into panels.</summary>
 internal static class PanelSplitFindings
 {
-    internal static IReadOnlyList<Finding> Of(PanelSplitPlan plan, PanelSplitNumbers wall)
+    internal static IReadOnlyList<Finding> Of(PanelSplitPlan plan, PanelSplitNumbers wall, bool isCutShort, CuttingEffort effort)
     {
         List<Finding> findings = [];
         if (!plan.IsSplit)
         {
-            findings.Add(None(plan, wall));
+            findings.Add(None(plan, wall, isCutShort, effort));
+        }
+        else if (!plan.Proven)
+        {
+            findings.Add(new Finding(
+                "panels-split-not-proven",
+                Severity.Note,
+                $"{Print.Number(plan.Panels.Count)} panels are the fewest found; that no split has fewer is not proven, the area asks for {Print.Number(plan.LeastByArea)} at least.{(isCutShort ? " " + Spent(wall) + " may find fewer." : string.Empty)}",
+                [new("panels", plan.Panels.Count, string.Empty), new("least-by-area", plan.LeastByArea, string.Empty)],
+                PanelSplitDefaults.Split));
         }
 
         int apart = 0;
@@ -63,9 +72,13 @@ internal static class PanelSplitFindings
         }
     }
 
-    /// <summary>Which of the limits alone stands in the way: each is lifted by itself.</summary>
-    private static Finding None(PanelSplitPlan plan, PanelSplitNumbers wall)
+    private static string Spent(PanelSplitNumbers wall) => $"The search ended with the {Print.Number(wall.Effort)} steps of its effort: more";
+
+    /// <summary>Which of the limits alone stands in the way: each is lifted by itself, with an even share of the effort left.</summary>
+    private static Finding None(PanelSplitPlan plan, PanelSplitNumbers wall, bool isCutShort, CuttingEffort effort)
     {
+        int limits = 5;
+        bool isUnsure = isCutShort;
         List<Figure> values = [new("length", wall.Length / 1e6, "mm"), new("girth", wall.Girth / 1e6, "mm"), new("sheet-length", wall.SheetLength / 1e6, "mm"), new("sheet-width", wall.SheetWidth / 1e6, "mm")];
         List<string> lifts = [];
         Lift(!double.IsNaN(wall.MostMass), wall with { MostMass = double.NaN }, new("most-mass", wall.MostMass, "kg"), $"the greatest mass of {Print.Number(wall.MostMass)} kg");
@@ -74,17 +87,28 @@ internal static class PanelSplitFindings
         Lift(wall.Least > 0, wall with { Least = 0 }, new("least-panel", wall.Least / 1e6, "mm"), $"the least size of {Print.Mm(wall.Least / 1e6)}");
         Lift(wall.Grain != PanelGrainDirection.Either, wall with { Grain = PanelGrainDirection.Either }, new("grain", (int)wall.Grain, string.Empty), "the grain direction");
         string tried = plan.Proven ? "No joints on the metal given split" : "No joints that were tried split";
-        string help = lifts.Count > 0 ? $"What stands in the way is {string.Join(", or ", lifts)}: without that alone it can be split." : "No single limit stands in the way: larger sheets, or a strip of metal or ply fixed across between ribs for a joint.";
+        string spent = isCutShort ? " " + Spent(wall) + " may find one." : string.Empty;
+        string help = lifts.Count > 0 ? $"What stands in the way is {string.Join(", or ", lifts)}: without that alone it can be split."
+            : isUnsure ? "Which limit stands in the way was not found within the effort: larger sheets, or a strip of metal or ply fixed across between ribs for a joint."
+            : "No single limit stands in the way: larger sheets, or a strip of metal or ply fixed across between ribs for a joint.";
         return new Finding(
             "panels-split-none",
             Severity.Problem,
-            $"{tried} the wall of {Print.Number(wall.Length / 1e6)} by {Print.Mm(wall.Girth / 1e6)} into panels that fit a sheet of {Print.Number(wall.SheetLength / 1e6)} by {Print.Mm(wall.SheetWidth / 1e6)} in the grain direction wanted, within the sizes and mass that can be handled. {help}",
+            $"{tried} the wall of {Print.Number(wall.Length / 1e6)} by {Print.Mm(wall.Girth / 1e6)} into panels that fit a sheet of {Print.Number(wall.SheetLength / 1e6)} by {Print.Mm(wall.SheetWidth / 1e6)} in the grain direction wanted, within the sizes and mass that can be handled.{spent} {help}",
             values,
             PanelSplitDefaults.Split);
 
         void Lift(bool isSet, PanelSplitNumbers without, Figure limit, string words)
         {
-            if (isSet && PanelSplitSearch.Solve(without).Split is not null)
+            long until = effort.Used + (effort.Left / limits--);
+            if (!isSet)
+            {
+                return;
+            }
+
+            PanelSplitAnswer answer = PanelSplitSearch.Solve(without, effort, until, anyWillDo: true);
+            isUnsure |= answer.IsCutShort;
+            if (answer.Split is not null)
             {
                 values.Add(limit);
                 lifts.Add(words);

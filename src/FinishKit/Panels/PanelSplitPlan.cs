@@ -157,16 +157,19 @@ public sealed class PanelJoint
     public override string ToString() => $"{(IsUpright ? "upright joint at u" : "level joint at v")} {Print.Mm(Door.Millimetres(Place))}, {Print.Number(Door.Millimetres(From))} to {Print.Mm(Door.Millimetres(To))}";
 }
 
-/// <summary>A wall split into panels: what <see cref="PanelSplit.Split(PanelWall)"/> answers.</summary>
-/// <remarks><see cref="PanelSplit.Split(PanelWall)"/> makes one.</remarks>
+/// <summary>A wall split into panels: what <see cref="PanelSplit.Split"/> answers.</summary>
+/// <remarks><see cref="PanelSplit.Split"/> makes one.</remarks>
 public sealed class PanelSplitPlan
 {
     private readonly PanelSplitNumbers _wall;
 
-    internal PanelSplitPlan(PanelWall wall, PanelSplitNumbers numbers, (PanelSplitFound? Split, bool Proven) answer)
+    internal PanelSplitPlan(PanelWall wall, PanelSplitNumbers numbers, CuttingEffort effort)
     {
         Wall = wall;
         _wall = numbers;
+
+        // A quarter is left for what stands in the way, where there is no split.
+        PanelSplitAnswer answer = PanelSplitSearch.Solve(numbers, effort, effort.Left - (effort.Left / 4));
         List<WallPanel> panels = [];
         List<PanelJoint> joints = [];
         if (answer.Split is { } found)
@@ -202,7 +205,8 @@ public sealed class PanelSplitPlan
         Joints = [.. joints];
         IsSplit = answer.Split is not null;
         Proven = answer.Proven;
-        Findings = PanelSplitFindings.Of(this, numbers);
+        Findings = PanelSplitFindings.Of(this, numbers, answer.IsCutShort, effort);
+        Nodes = effort.Used;
         DefaultsUsed = PanelSplitFindings.Defaults(wall);
     }
 
@@ -215,10 +219,13 @@ public sealed class PanelSplitPlan
     /// <summary>
     /// Whether it is proven that no other split whose level joints run through has fewer panels, or where none was found, that there is none.
     /// So it is where no mass bounds panels, openings leave no post or strip between them as narrow as the reveal or narrower, and the places of joints that
-    /// can matter are not more than are tried (150 for upright joints, 60 for level ones); else where the number is that of <see cref="LeastByArea"/>,
-    /// or where the bound on mass costs no panel.
+    /// can matter are not more than are tried (150 for upright joints, 60 for level ones) and were gone through within the effort; else where the number is that of
+    /// <see cref="LeastByArea"/>, or where the bound on mass costs no panel.
     /// </summary>
     public bool Proven { get; }
+
+    /// <summary>Steps of search used.</summary>
+    public long Nodes { get; }
 
     /// <summary>Panels that the area asks for, whatever the joints: fewer there cannot be.</summary>
     public int LeastByArea => (int)PanelSplit.Bound(_wall, Panels.Count, default(Silent));
@@ -248,7 +255,7 @@ public sealed class PanelSplitPlan
     public bool HasProblem => Findings[0].Severity == Severity.Problem;
 
     /// <summary>What a person should know, gravest first.</summary>
-    /// <remarks>Codes: <c>panels-split-none</c>, <c>panels-split-falls-apart</c>, <c>panels-split-tongue</c>, <c>panels-split-forced-off-metal</c>, <c>panels-split-forced-by-opening</c>, <c>panels-split-narrow-metal</c>, <c>panels-split-look-behind</c>.</remarks>
+    /// <remarks>Codes: <c>panels-split-none</c>, <c>panels-split-falls-apart</c>, <c>panels-split-tongue</c>, <c>panels-split-forced-off-metal</c>, <c>panels-split-forced-by-opening</c>, <c>panels-split-not-proven</c>, <c>panels-split-narrow-metal</c>, <c>panels-split-look-behind</c>.</remarks>
     public IReadOnlyList<Finding> Findings { get; }
 
     /// <summary>The defaults that the answer rests on.</summary>
@@ -264,7 +271,7 @@ public sealed class PanelSplitPlan
     }
 
     /// <summary>The answer as flat figures.</summary>
-    /// <returns>Whether a split was found (1 or 0), whether it is proven (1 or 0), the worst severity, panels, how few the area allows, joints, net area, the greatest panel's sizes and mass where known.</returns>
+    /// <returns>Whether a split was found (1 or 0), whether it is proven (1 or 0), the worst severity, panels, how few the area allows, joints, net area, the greatest panel's sizes, steps, and the greatest mass where known.</returns>
     public IReadOnlyList<Figure> Figures()
     {
         double width = 0, height = 0, mass = double.NaN;
@@ -286,6 +293,7 @@ public sealed class PanelSplitPlan
             new("net-area", Door.SquareMillimetres(NetArea), "mm2"),
             new("greatest-width", width, "mm"),
             new("greatest-height", height, "mm"),
+            new("nodes", Nodes, string.Empty),
         ];
         PanelFindings.AddFigure(figures, "greatest-mass", mass, "kg");
         return figures;

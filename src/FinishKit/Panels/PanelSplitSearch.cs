@@ -6,9 +6,13 @@ namespace FinishKit;
 /// <summary>A split: level joints from foot to top, and for each course between them the upright ones, ends of the wall included.</summary>
 internal sealed record PanelSplitFound(int Panels, List<long> Levels, List<List<long>> Uprights);
 
+/// <summary>What a search came to: the best split, whether no other has fewer panels, and whether its effort ended before it did.</summary>
+internal readonly record struct PanelSplitAnswer(PanelSplitFound? Split, bool Proven, bool IsCutShort);
+
 /// <summary>Shortest paths over level joints, each step the shortest path over the upright joints of the course between them.</summary>
 /// <remarks>
-/// Places are finite though metal is not: in any split every joint can be pushed to the front or down, one after the other, until it
+/// First over the places of rows of panels as large as can be, then over plain places, then over all: where the effort ends, the best of
+/// what was gone through stands. Places are finite though metal is not: in any split every joint can be pushed to the front or down, one after the other, until it
 /// stands at an end of what its metal and the openings leave, where an opening just covers the panel behind it, at the least size from
 /// the joint before or at a sheet's size from the joint after; no panel is added by that. So those places suffice.
 /// </remarks>
@@ -19,14 +23,16 @@ internal sealed class PanelSplitSearch
     private const int MostLevels = 60;
 
     private readonly PanelSplitNumbers _wall;
+    private readonly CuttingEffort _effort;
+    private readonly long _until;
     private readonly List<PanelPlace> _upright, _level;
     private readonly bool[] _mayLevel;
     private readonly long[] _edges;
     private readonly Dictionary<(int Foot, int Top, long Width), CourseFound?> _known = [];
 
-    private PanelSplitSearch(PanelSplitNumbers wall, bool anywhere)
+    private PanelSplitSearch(PanelSplitNumbers wall, PlaceChoice choice, CuttingEffort effort, long until)
     {
-        _wall = wall;
+        (_wall, _effort, _until) = (wall, effort, until);
         List<PanelSpan> u = [], v = [];
         SortedSet<long> edges = [];
         foreach (PanelBox box in wall.Openings)
@@ -39,8 +45,8 @@ internal sealed class PanelSplitSearch
 
         _edges = [.. edges];
         bool isWhole = true;
-        _upright = Places(wall, wall.Ribs, wall.Length, u, wall.Widths(), anywhere ? MostUprights : 0, isShort: true, ref isWhole);
-        _level = Places(wall, wall.Rails, wall.Girth, v, wall.Heights(), anywhere ? MostLevels : 0, isShort: false, ref isWhole);
+        _upright = Places(wall, wall.Ribs, wall.Length, u, wall.Widths(), choice, MostUprights, isShort: true, ref isWhole);
+        _level = Places(wall, wall.Rails, wall.Girth, v, wall.Heights(), choice, MostLevels, isShort: false, ref isWhole);
         IsWhole = isWhole;
         _mayLevel = new bool[_level.Count];
         for (int i = 0; i < _level.Count; i++)
@@ -49,33 +55,74 @@ internal sealed class PanelSplitSearch
         }
     }
 
+    /// <summary>Which places of joints are taken.</summary>
+    private enum PlaceChoice
+    {
+        /// <summary>Those of rows of panels as large as can be, and of even ones: few, to have something in hand.</summary>
+        Rows,
+
+        /// <summary>Middles of metal and edges of openings.</summary>
+        Plain,
+
+        /// <summary>Both, and all others that can spare a panel.</summary>
+        All,
+    }
+
     /// <summary>Whether all places that can matter were taken.</summary>
     private bool IsWhole { get; }
 
+    /// <summary>Whether the effort ended before the search did.</summary>
+    private bool IsCutShort { get; set; }
+
     /// <summary>The best split, null where none will do, and whether it is proven that no other has fewer panels.</summary>
-    internal static (PanelSplitFound? Split, bool Proven) Solve(PanelSplitNumbers wall)
+    /// <param name="wall">The wall.</param>
+    /// <param name="effort">Counts the steps.</param>
+    /// <param name="until">How many may be counted when this ends.</param>
+    /// <param name="anyWillDo">Whether the first split found is enough.</param>
+    internal static PanelSplitAnswer Solve(PanelSplitNumbers wall, CuttingEffort effort, long until, bool anyWillDo = false)
     {
         double bound = PanelSplit.Bound(wall, 0, default(Silent));
-        PanelSplitFound? plain = new PanelSplitSearch(wall, anywhere: false).Solve();
-        if (plain is not null && plain.Panels <= bound)
+        PanelSplitFound? best = null;
+        foreach (PlaceChoice choice in new[] { PlaceChoice.Rows, PlaceChoice.Plain, PlaceChoice.All })
         {
-            return (plain, true);
+            PanelSplitSearch search = new(wall, choice, effort, until);
+            PanelSplitFound? split = search.Solve();
+            if (search.IsCutShort)
+            {
+                return new PanelSplitAnswer(best, best is not null && best.Panels <= bound, true);
+            }
+
+            // Of as many panels those of plain places are better; those of all places are the best there are.
+            best = choice == PlaceChoice.All || (split is not null && !(best?.Panels < split.Panels)) ? split : best;
+            bool isLeast = split is not null && split.Panels <= bound;
+            if ((isLeast && choice != PlaceChoice.Rows) || (anyWillDo && best is not null))
+            {
+                return new PanelSplitAnswer(best, isLeast, false);
+            }
+
+            if (choice == PlaceChoice.All && search.IsWhole && wall.HasNoThinPost())
+            {
+                return search.Prove(best);
+            }
         }
 
-        PanelSplitSearch search = new(wall, anywhere: true);
-        PanelSplitFound? split = search.Solve();
-        bool proven = search.IsWhole && wall.HasNoThinPost();
-        if (proven && !double.IsNaN(wall.MostMass))
-        {
-            // Where a mass bounds panels, other places may matter: what holds without that bound holds with it.
-            proven = search.Without() is var light && (light is null || light.Panels == split?.Panels);
-        }
-
-        return (split, proven || (split is not null && split.Panels <= bound));
+        return new PanelSplitAnswer(best, false, false);
     }
 
-    private PanelSplitFound? Without() => new PanelSplitSearch(_wall with { MostMass = double.NaN }, anywhere: true).Solve();
+    /// <summary>Where a mass bounds panels, other places may matter: what holds without that bound holds with it.</summary>
+    private PanelSplitAnswer Prove(PanelSplitFound? split)
+    {
+        if (double.IsNaN(_wall.MostMass))
+        {
+            return new PanelSplitAnswer(split, true, false);
+        }
 
+        PanelSplitSearch search = new(_wall with { MostMass = double.NaN }, PlaceChoice.All, _effort, _until);
+        PanelSplitFound? light = search.Solve();
+        return new PanelSplitAnswer(split, !search.IsCutShort && (light is null || light.Panels == split?.Panels), search.IsCutShort);
+    }
+
+    /// <summary>Null where none will do, or where the effort ends.</summary>
     private PanelSplitFound? Solve()
     {
         int last = _level.Count - 1;
@@ -94,6 +141,12 @@ internal sealed class PanelSplitSearch
             // Low ones first: what they reach shows that many others need not be tried.
             for (int i = first; i < j && _mayLevel[j]; i++)
             {
+                if (IsSpent())
+                {
+                    return null;
+                }
+
+                _effort.Spend(1);
                 if (best[i] is { } below && !(best[j] is { } reached && below.Panels > reached.Panels) && Course(_level[i].At, _level[j].At) is { } course)
                 {
                     Cost sum = below.Plus(course.Cost).Plus(new Cost(0, _level[j].IsPlain ? 0 : 1, 0));
@@ -142,6 +195,8 @@ internal sealed class PanelSplitSearch
             if (!_known.TryGetValue(key, out found))
             {
                 found = Joints(v0, v1, width);
+
+                // Cut short it is no answer, but then there is none of this search.
                 _known.Add(key, found);
             }
         }
@@ -157,6 +212,8 @@ internal sealed class PanelSplitSearch
 
         return course with { Cost = course.Cost.Plus(new Cost(0, 0, course.Cost.Panels * Square(height))) };
     }
+
+    private bool IsSpent() => IsCutShort |= _effort.Used >= _until;
 
     /// <summary>How many edges of openings lie below, or at.</summary>
     private int Rank(long v, bool isTop)
@@ -205,21 +262,29 @@ internal sealed class PanelSplitSearch
         bool[] isReached = new bool[count];
         int[] from = new int[count];
         isReached[0] = true;
+        _effort.Spend(count * (1 + met.Count));
         for (int j = 1; j <= last; j++)
         {
+            if (IsSpent())
+            {
+                return null;
+            }
+
             if (!MayPart(_upright[j], passed))
             {
                 continue;
             }
 
-            int moved = _upright[j].IsPlain ? 0 : 1;
+            int moved = _upright[j].IsPlain ? 0 : 1, steps = 0;
             for (int i = j - 1; i >= 0; i--)
             {
+                steps++;
                 long wide = ends[j] - begins[i];
                 bool isTooLarge = wide > width || (isWeighed && IsHeavy(areaTo[j] - areaFrom[i], begins[i], ends[j]));
                 if (isReached[i] && wide > 0 && !(isReached[j] && best[i].Panels > best[j].Panels))
                 {
                     bool isOpen = beginsOpen[i] && endsOpen[j] && _wall.NetArea(all with { U0 = begins[i], U1 = ends[j] }) == 0;
+                    steps += beginsOpen[i] && endsOpen[j] ? _wall.Openings.Length : 0;
                     if (isOpen || (!isTooLarge && (wide >= _wall.Least || wide == _wall.Length)))
                     {
                         Cost sum = best[i].Plus(isOpen ? new Cost(0, moved, 0) : new Cost(1, moved, Square(wide)));
@@ -236,6 +301,8 @@ internal sealed class PanelSplitSearch
                     break;
                 }
             }
+
+            _effort.Spend(steps);
         }
 
         if (!isReached[last])
@@ -291,22 +358,23 @@ internal sealed class PanelSplitSearch
     {
         foreach (PanelSpan opening in passed)
         {
-            if (!place.Must && (IsNear(opening.From) || IsNear(opening.To)))
+            if (!place.Must && (IsNear(opening.From, place.At, _wall) || IsNear(opening.To, place.At, _wall)))
             {
                 return false;
             }
         }
 
         return true;
-
-        bool IsNear(long edge) => edge != place.At && Math.Abs(edge - place.At) < _wall.Corner;
     }
 
-    /// <summary>Where joints may lie, both ends of the wall included. The plain ones: the middle of each metal wide enough, and edges of openings within its reach. With room for more, all that can spare a panel.</summary>
-    private static List<PanelPlace> Places(PanelSplitNumbers wall, PanelLine[] lines, long end, List<PanelSpan> openings, long[] sizes, int most, bool isShort, ref bool isWhole)
+    private static bool IsNear(long edge, long at, PanelSplitNumbers wall) => edge != at && Math.Abs(edge - at) < wall.Corner;
+
+    /// <summary>Where joints may lie, both ends of the wall included. The plain ones: the middle of each metal wide enough, and edges of openings within its reach. With room for more, all that can spare a panel; those of rows of panels as large as can be before the others.</summary>
+    private static List<PanelPlace> Places(PanelSplitNumbers wall, PanelLine[] lines, long end, List<PanelSpan> openings, long[] sizes, PlaceChoice choice, int most, bool isShort, ref bool isWhole)
     {
         SortedDictionary<long, PanelPlace> places = new() { [0] = new(0, true, true), [end] = new(end, true, true) };
         List<PanelSpan> metal = [];
+        HashSet<long> rows = [];
         bool isOver = false;
         foreach (PanelLine line in lines)
         {
@@ -318,6 +386,25 @@ internal sealed class PanelSplitSearch
             else if (slack >= 0)
             {
                 metal.Add(new PanelSpan(line.Position - slack, line.Position + slack));
+            }
+        }
+
+        long before = wall.Reveal / 2, after = wall.Reveal - before;
+        if (choice != PlaceChoice.Plain)
+        {
+            AddRows();
+            most += rows.Count;
+        }
+
+        if (choice == PlaceChoice.Rows)
+        {
+            return [.. places.Values];
+        }
+
+        foreach (PanelLine line in lines)
+        {
+            if (wall.Slack(line) >= 0)
+            {
                 Add(line.Position, isPlain: true);
             }
         }
@@ -328,7 +415,7 @@ internal sealed class PanelSplitSearch
             AddOnMetal(opening.To, isPlain: true);
         }
 
-        if (most == 0)
+        if (choice == PlaceChoice.Plain)
         {
             return [.. places.Values];
         }
@@ -339,7 +426,6 @@ internal sealed class PanelSplitSearch
             Add(on.To, isPlain: false);
         }
 
-        long before = wall.Reveal / 2, after = wall.Reveal - before;
         foreach (PanelSpan opening in openings)
         {
             foreach (long edge in new[] { opening.From, opening.To })
@@ -357,7 +443,11 @@ internal sealed class PanelSplitSearch
         List<long> starts = [], fixedStarts = [];
         foreach (PanelPlace place in places.Values)
         {
-            (place.Must ? fixedStarts : starts).Add(place.At);
+            // What is there for the rows alone matters to no other.
+            if (!rows.Contains(place.At))
+            {
+                (place.Must ? fixedStarts : starts).Add(place.At);
+            }
         }
 
         long least = Math.Max(wall.Least, 1), shortest = long.MaxValue;
@@ -404,6 +494,110 @@ internal sealed class PanelSplitSearch
             }
         }
 
+        // Rows of panels, each as large as the metal lets it be, and rows of even ones: from the front and from the rear, and where openings are about also such as keep off them all.
+        void AddRows()
+        {
+            List<long> musts = [];
+            foreach (PanelPlace place in places.Values)
+            {
+                if (place.Must)
+                {
+                    musts.Add(place.At);
+                }
+            }
+
+            List<long> stops = [];
+            foreach (PanelSpan on in metal)
+            {
+                stops.Add(on.From);
+                stops.Add(on.To);
+            }
+
+            foreach (PanelSpan opening in openings)
+            {
+                stops.AddRange([opening.From, opening.To, opening.From - wall.Corner, opening.From + wall.Corner, opening.To - wall.Corner, opening.To + wall.Corner]);
+            }
+
+            stops.RemoveAll(stop => !IsOnMetal(stop));
+
+            // A square as heavy as can be handled is no worse a guess than another: the other side is not known here.
+            List<long> greatest = [.. sizes];
+            if (Math.Sqrt(wall.HeaviestArea()) is double side && side * 1e6 < end)
+            {
+                greatest.Insert(0, Grid.Nanometres(Math.Floor(side)));
+            }
+
+            foreach (bool keepsOff in new[] { true, false })
+            {
+                List<long> open = stops.FindAll(stop => !keepsOff || IsOff(stop));
+                foreach (long size in greatest)
+                {
+                    long count = (end + wall.Reveal + size + wall.Reveal - 1) / (size + wall.Reveal), even = (end - ((count - 1) * wall.Reveal) + count - 1) / count;
+                    foreach (long wide in new[] { size, even })
+                    {
+                        AddRow(wide, 1, keepsOff, open, musts);
+                        AddRow(wide, -1, keepsOff, open, musts);
+                    }
+                }
+            }
+        }
+
+        void AddRow(long size, int way, bool keepsOff, List<long> stops, List<long> musts)
+        {
+            List<long> row = [];
+            long start = way > 0 ? 0 : end, goal = end - start, at = start;
+            while (size > 0)
+            {
+                long reach = at + (way * (size + (at == 0 ? before : at == end ? after : wall.Reveal))), next = at;
+                if (Math.Abs(goal - at) - (at == start ? 0 : way > 0 ? after : before) <= size)
+                {
+                    reach = goal;
+                }
+
+                foreach (long must in musts)
+                {
+                    reach = way * (must - at) > 0 && way * (reach - must) > 0 ? must : reach;
+                }
+
+                if (reach == goal)
+                {
+                    break;
+                }
+
+                if (musts.Contains(reach) || (IsOnMetal(reach) && (!keepsOff || IsOff(reach))))
+                {
+                    next = reach;
+                }
+                else
+                {
+                    foreach (long stop in stops)
+                    {
+                        next = way * (stop - next) > 0 && way * (reach - stop) >= 0 ? stop : next;
+                    }
+                }
+
+                if (next == at || row.Count == most)
+                {
+                    return;
+                }
+
+                row.Add(next);
+                at = next;
+            }
+
+            row.RemoveAll(places.ContainsKey);
+            if (rows.Count + row.Count <= most)
+            {
+                foreach (long place in row)
+                {
+                    rows.Add(place);
+                    places.Add(place, new PanelPlace(place, false, false));
+                }
+            }
+        }
+
+        bool IsOff(long at) => openings.TrueForAll(opening => !IsNear(opening.From, at, wall) && !IsNear(opening.To, at, wall));
+
         bool IsOpen(long one, long other) => openings.Exists(opening => opening.From <= Math.Min(one, other) + after && Math.Max(one, other) - before <= opening.To);
 
         bool IsOnMetal(long at) => at > 0 && at < end && metal.Exists(on => on.From <= at && at <= on.To);
@@ -424,6 +618,7 @@ internal sealed class PanelSplitSearch
             }
             else if (at > 0 && at < end)
             {
+                rows.Remove(at);
                 places[at] = places.TryGetValue(at, out PanelPlace known) ? new(at, isPlain || known.IsPlain, must || known.Must) : new(at, isPlain, must);
             }
         }

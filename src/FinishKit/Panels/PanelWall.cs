@@ -70,8 +70,8 @@ public sealed record PanelJointLine
     public override string ToString() => $"{Print.Mm(Door.Millimetres(Position))}, {Print.Mm(Door.Millimetres(MetalWidth))} wide";
 }
 
-/// <summary>A wall to be split into panels: what <see cref="PanelSplit.Split(PanelWall)"/> needs to know.</summary>
-/// <remarks>Nothing is checked here: <see cref="PanelSplit.Check(PanelWall)"/> reports all problems, and the calculating method throws the first.</remarks>
+/// <summary>A wall to be split into panels: what <see cref="PanelSplit.Split"/> needs to know.</summary>
+/// <remarks>Nothing is checked here: <see cref="PanelSplit.Check"/> reports all problems, and the calculating method throws the first.</remarks>
 public sealed record PanelWall
 {
     internal const int MostLines = 50;
@@ -115,6 +115,7 @@ public sealed record PanelWall
     /// <param name="mostLength">See <see cref="MostLength"/>.</param>
     /// <param name="squareMetreMass">See <see cref="SquareMetreMass"/>.</param>
     /// <param name="mostMass">See <see cref="MostMass"/>.</param>
+    /// <param name="effort">See <see cref="Effort"/>.</param>
     [SetsRequiredMembers]
     public PanelWall(
         Length length,
@@ -131,7 +132,8 @@ public sealed record PanelWall
         Length? leastPanel = null,
         Length? mostLength = null,
         Mass? squareMetreMass = null,
-        Mass? mostMass = null)
+        Mass? mostMass = null,
+        int? effort = null)
         : this(length, girth, sheetLength, sheetWidth)
     {
         Grain = grain;
@@ -145,6 +147,7 @@ public sealed record PanelWall
         MostLength = mostLength;
         SquareMetreMass = squareMetreMass;
         MostMass = mostMass;
+        Effort = effort;
     }
 
     /// <summary>Length along u, front to rear, 10 mm to 20 m.</summary>
@@ -192,7 +195,10 @@ public sealed record PanelWall
     /// <summary>Greatest mass of a panel that can be handled, 0.01 to 1000 kg; needs <see cref="SquareMetreMass"/>; null for no limit.</summary>
     public Mass? MostMass { get; init; }
 
-    private (double, double, double, double, PanelGrainDirection) Key => (Door.Millimetres(Length), Door.Millimetres(Girth), Door.Millimetres(SheetLength), Door.Millimetres(SheetWidth), Grain);
+    /// <summary>Steps of search at most, 1000 to 2,000,000,000: the same wall stops at the same place on every machine. Default 20,000,000, a second or so where nothing is proven before.</summary>
+    public int? Effort { get; init; }
+
+    private (double, double, double, double, PanelGrainDirection, int?) Key => (Door.Millimetres(Length), Door.Millimetres(Girth), Door.Millimetres(SheetLength), Door.Millimetres(SheetWidth), Grain, Effort);
 
     private (double?, double?, double?, double?, double?, double?, double?) More => (
         Mm(Reveal), Mm(Landing), Mm(CornerDistance), Mm(LeastPanel), Mm(MostLength), Kg(SquareMetreMass), Kg(MostMass));

@@ -15,14 +15,14 @@ public static class RollCutting
     /// <param name="job">The pieces, the roll, and whatever differs from the defaults.</param>
     /// <param name="progress">Told now and then how much of the effort is used, 0 to 1; null for nobody.</param>
     /// <param name="cancellation">Stops the search.</param>
-    /// <returns>Every piece with its place, the length taken, the length to buy, the least that any layout takes, and findings.</returns>
+    /// <returns>Every piece with its place, the length taken, the length to buy, the least that any layout takes, what goes on no roll of that width, and findings.</returns>
     /// <remarks>
     /// <para>Formula: pieces lie g apart; n side by side need sum(w) + (n - 1) g of the roll's width less two selvedges. No layout is shorter than the longest piece, nor than the sum of f(w) times the length over all pieces, for every dual feasible function f of the width; f = w / W gives the area.</para>
     /// <para>Validity: rectangles laid square to the roll, cut by shears or knife, which may stop and turn anywhere.</para>
     /// <para>Source: stock-nesting (derived); stock-dual-feasible (from memory).</para>
     /// </remarks>
     /// <exception cref="ArgumentNullException">The job, its list or an entry is null.</exception>
-    /// <exception cref="ArgumentException">A value is outside its range or in an undefined unit, or a piece does not go across the roll; the parameter is named by its path.</exception>
+    /// <exception cref="ArgumentException">A value is outside its range or in an undefined unit; the parameter is named by its path.</exception>
     /// <exception cref="OperationCanceledException">The search was cancelled; no part of a layout is returned.</exception>
     /// <example><code>
     /// RollJob job = new([new RollPart(Mm(1100), Mm(900), 2, mayTurn: false), new RollPart(Mm(700), Mm(480), 3, mayTurn: false)], Mm(1400));
@@ -56,8 +56,8 @@ public static class RollCutting
     {
         trace.Given("L", length, "mm", Sources.SheetNesting, meaning: "length of the roll taken");
         trace.Given("W", width, "mm", Sources.SheetNesting, meaning: "width of the roll, selvedges included");
-        trace.Given("P", pieces, "mm2", Sources.SheetNesting, meaning: "area of all pieces");
+        trace.Given("P", pieces, "mm2", Sources.SheetNesting, meaning: "area of all pieces cut");
         double area = trace.Step("A", nameof(area), length * width, "mm2", Sources.SheetNesting);
-        return trace.Step("U", "part of the cloth that is used", pieces / area, string.Empty, Sources.SheetNesting);
+        return trace.Step("U", "part of the cloth that is used", pieces / Math.Max(area, 1), string.Empty, Sources.SheetNesting);
     }
 }

@@ -110,7 +110,7 @@ public sealed record RollJob
         Effort = effort;
     }
 
-    /// <summary>The pieces, 1 to 500 kinds, 10000 pieces at most; each must go across the roll.</summary>
+    /// <summary>The pieces, 1 to 500 kinds, 10000 pieces at most. What does not go across the roll is not cut, and a finding says so.</summary>
     public required IReadOnlyList<RollPart> Parts
     {
         get => _parts;

@@ -1,4 +1,3 @@
-using System;
 using System.Collections.Generic;
 
 namespace FinishKit;
@@ -46,6 +45,9 @@ internal sealed class RollNumbers
 
     internal long Usable => Width - (2 * Selvedge);
 
+    /// <summary>Whether a piece goes across the roll, turned where it may be.</summary>
+    internal bool Goes(in SheetPartNumbers part) => part.Length <= Usable || (part.MayTurn && part.Width <= Usable);
+
     /// <summary>Null where there is a problem.</summary>
     internal static RollNumbers? Read(RollJob job, string path, List<InputProblem>? problems)
     {
@@ -68,14 +70,13 @@ internal sealed class RollNumbers
         if (!double.IsNaN(width + selvedge) && Grid.Nanometres(usable) < OneMillimetre)
         {
             Door.Report(new InputProblem(path + ".Selvedge", Print.Number(selvedge) + " mm", "so little that 1 mm or more of the roll's width is left", isRange: true), problems);
-            usable = double.NaN;
         }
 
-        ReadParts(job, path, double.IsNaN(width + selvedge) ? double.NaN : usable, problems);
+        ReadParts(job, path, problems);
         return (problems?.Count ?? 0) > before ? null : new RollNumbers(job, width, selvedge, between, sold);
     }
 
-    private static void ReadParts(RollJob job, string path, double usable, List<InputProblem>? problems)
+    private static void ReadParts(RollJob job, string path, List<InputProblem>? problems)
     {
         string name = path + ".Parts";
         if (CuttingNumbers.IsNoList(job.Parts, name, 1, RollCutting.MostParts, "1 to 500 kinds of pieces", problems))
@@ -93,17 +94,9 @@ internal sealed class RollNumbers
                 continue;
             }
 
-            double along = Door.Millimetres(part.Along, at.Then(".Along"), s_part, problems);
-            double across = Door.Millimetres(part.Across, at.Then(".Across"), s_part, problems);
+            Door.Millimetres(part.Along, at.Then(".Along"), s_part, problems);
+            Door.Millimetres(part.Across, at.Then(".Across"), s_part, problems);
             Door.Number(part.Count, at.Then(".Count").ToString(), s_count, problems);
-            double least = part.MayTurn ? Math.Min(along, across) : across;
-
-            // Not a number is not refused twice.
-            if (Grid.Snap(least) > Grid.Snap(usable))
-            {
-                Door.Report(new InputProblem(at.Then(".Across").ToString(), Print.Number(least) + " mm", $"at most the {Print.Number(usable)} mm of the roll's width that can be used", isRange: true), problems);
-            }
-
             if (part.Name is { Length: > RollCutting.LongestName } text)
             {
                 Door.Report(new InputProblem(at.Then(".Name").ToString(), Print.Number(text.Length) + " characters", "at most 100 characters", isRange: true), problems);

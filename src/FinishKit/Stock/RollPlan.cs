@@ -43,42 +43,66 @@ public sealed class RollPiece
         $"{Print.Round(Door.Millimetres(Along), 3)} along x {Print.Mm(Door.Millimetres(Across))} across, {Print.Round(Door.Millimetres(FromEnd), 3)} from the end and {Print.Round(Door.Millimetres(FromEdge), 3)} from the edge{(IsTurned ? ", turned" : string.Empty)}{(Name is null ? string.Empty : " " + Name)}";
 }
 
+/// <summary>Pieces of a job that do not go across the roll.</summary>
+/// <remarks><see cref="RollCutting.Cut"/> makes them.</remarks>
+public sealed class TooWidePart
+{
+    internal TooWidePart(int part, RollPart from) => (Part, Name, Count, Along, Across, Size) = (part, from.Name, from.Count, from.Along, from.Across, SizeOf(from));
+
+    /// <summary>Which of the job's parts they are, from 0.</summary>
+    public int Part { get; }
+
+    /// <summary>What the job calls them, or null.</summary>
+    public string? Name { get; }
+
+    /// <summary>How many.</summary>
+    public int Count { get; }
+
+    /// <summary>Along the roll, as the job gives it.</summary>
+    public Length Along { get; }
+
+    /// <summary>Across the roll, as the job gives it.</summary>
+    public Length Across { get; }
+
+    /// <summary>Along x across and name: what a message calls them.</summary>
+    internal string Size { get; }
+
+    /// <summary>Count, size and name, invariant.</summary>
+    /// <returns>The text.</returns>
+    public override string ToString() => $"{Print.Number(Count)} of {Size} not cut";
+
+    private static string SizeOf(RollPart part) => $"{Print.Number(Door.Millimetres(part.Along))} along x {Print.Number(Door.Millimetres(part.Across))} mm across{(part.MayTurn ? " either way" : string.Empty)}{(part.Name is null ? string.Empty : " " + part.Name)}";
+}
+
 /// <summary>Length of a roll to buy and what lies where on it: what <see cref="RollCutting.Cut"/> answers.</summary>
 /// <remarks><see cref="RollCutting.Cut"/> makes one.</remarks>
 public sealed class RollPlan
 {
+    private const int MostNamed = 3;
+
     private readonly double _width, _pieces;
     private readonly long _length, _least;
 
     internal RollPlan(RollJob job, RollNumbers numbers, CuttingEffort effort)
     {
         Job = job;
-        long step = 0;
-        foreach (SheetPartNumbers part in numbers.Parts)
+        List<int> cut = [];
+        List<TooWidePart> tooWide = [];
+        for (int i = 0; i < numbers.Parts.Length; i++)
         {
-            step = Grid.CommonDivisor(Grid.CommonDivisor(step, part.Length + numbers.Between), part.Width + numbers.Between);
-            _pieces += part.Count * part.Area;
+            if (numbers.Goes(numbers.Parts[i]))
+            {
+                cut.Add(i);
+                _pieces += numbers.Parts[i].Count * numbers.Parts[i].Area;
+            }
+            else
+            {
+                tooWide.Add(new TooWidePart(i, job.Parts[i]));
+            }
         }
 
-        SheetKinds kinds = new(
-            Array.ConvertAll(numbers.Parts, part => (part.Length + numbers.Between) / step),
-            Array.ConvertAll(numbers.Parts, part => (part.Width + numbers.Between) / step),
-            Array.ConvertAll(numbers.Parts, static part => part.MayTurn && part.Length != part.Width),
-            Array.ConvertAll(numbers.Parts, static part => part.Count));
-        SheetStrip strip = new(kinds, (numbers.Usable + numbers.Between) / step, effort);
-        strip.Run();
-        List<RollPiece> pieces = [];
-        strip.Best.Places.Sort(static (one, other) => one.Y != other.Y ? one.Y.CompareTo(other.Y) : one.X.CompareTo(other.X));
-        foreach (SheetPlace place in strip.Best.Places)
-        {
-            SheetPartNumbers part = numbers.Parts[place.Kind];
-            long x = numbers.Selvedge + (place.X * step), y = place.Y * step;
-            pieces.Add(new RollPiece(place.Kind, job.Parts[place.Kind].Name, place.Turned, new SheetRegion(x, y, x + (place.Turned ? part.Width : part.Length), y + (place.Turned ? part.Length : part.Width))));
-        }
-
-        Pieces = [.. pieces];
-        _length = (strip.Length * step) - numbers.Between;
-        _least = (strip.Least * step) - numbers.Between;
+        TooWide = [.. tooWide];
+        (Pieces, _length, _least) = cut.Count == 0 ? ([], 0, 0) : Lay(job, numbers, [.. cut], effort);
         _width = Grid.Millimetres(numbers.Width);
         Length = CuttingPlan.Mm(_length);
         LeastLength = CuttingPlan.Mm(_least);
@@ -90,25 +114,28 @@ public sealed class RollPlan
     /// <summary>The job.</summary>
     public RollJob Job { get; }
 
-    /// <summary>The pieces, from the roll's end on.</summary>
+    /// <summary>The pieces that are cut, from the roll's end on.</summary>
     public IReadOnlyList<RollPiece> Pieces { get; }
 
-    /// <summary>Length of the roll that the pieces take.</summary>
+    /// <summary>Pieces that do not go across the roll, turned where they may be: they are not cut. Empty where all are.</summary>
+    public IReadOnlyList<TooWidePart> TooWide { get; }
+
+    /// <summary>Length of the roll that the pieces take; 0 where none goes across.</summary>
     public Length Length { get; }
 
-    /// <summary>No layout takes less.</summary>
+    /// <summary>No layout of the pieces that are cut takes less.</summary>
     public Length LeastLength { get; }
 
     /// <summary>Length to buy: that taken, rounded up to what the roll is sold by.</summary>
     public Length LengthToBuy { get; }
 
     /// <summary>How much of the length might be saved at most, 0 to 1.</summary>
-    public double Gap => (_length - _least) / (double)_length;
+    public double Gap => _length == _least ? 0 : (_length - _least) / (double)_length;
 
-    /// <summary>Whether no layout takes less.</summary>
-    public bool Proven => _length == _least;
+    /// <summary>Whether all pieces are cut and no layout of them takes less.</summary>
+    public bool Proven => _length == _least && TooWide.Count == 0;
 
-    /// <summary>Area of all pieces.</summary>
+    /// <summary>Area of all pieces that are cut.</summary>
     public Area PiecesArea => new(_pieces, AreaUnit.SquareMillimeter);
 
     /// <summary>Part of the length taken, selvedges included, that ends in pieces, 0 to 1.</summary>
@@ -120,8 +147,8 @@ public sealed class RollPlan
     /// <summary>What a person should know, gravest first.</summary>
     public IReadOnlyList<Finding> Findings { get; }
 
-    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>; never, a piece that does not go across is refused.</summary>
-    public bool HasProblem => Findings.Count > 0 && Findings[0].Severity == Severity.Problem;
+    /// <summary>Whether a finding is a <see cref="Severity.Problem"/>: pieces do not go across the roll.</summary>
+    public bool HasProblem => TooWide.Count > 0;
 
     /// <summary>How much of the cloth is used.</summary>
     /// <returns>The workings.</returns>
@@ -133,11 +160,12 @@ public sealed class RollPlan
     }
 
     /// <summary>The plan as flat figures.</summary>
-    /// <returns>The worst severity as the number of its enumeration (0 too where there is no finding), pieces, length, least length, length to buy, gap, whether it is proven (1 or 0), part used, and steps.</returns>
+    /// <returns>The worst severity as the number of its enumeration (0 too where there is no finding), pieces cut, pieces that do not go across, length, least length, length to buy, gap, whether it is proven (1 or 0), part used, and steps.</returns>
     public IReadOnlyList<Figure> Figures() =>
     [
         new("worst-severity", Findings.Count == 0 ? 0 : (int)Findings[0].Severity, string.Empty),
         new("pieces", Pieces.Count, string.Empty),
+        new("too-wide", CountTooWide(), string.Empty),
         new("length", Grid.Millimetres(_length), "mm"),
         new("least-length", Grid.Millimetres(_least), "mm"),
         new("length-to-buy", Door.Millimetres(LengthToBuy), "mm"),
@@ -149,12 +177,75 @@ public sealed class RollPlan
 
     /// <summary>Length and whether it is proven, invariant.</summary>
     /// <returns>The text.</returns>
-    public override string ToString() => $"{Print.Mm(Grid.Millimetres(_length))} of the roll{(Proven ? ", proven least" : $", {Print.Mm(Grid.Millimetres(_least))} at least")}";
+    public override string ToString() => $"{Print.Mm(Grid.Millimetres(_length))} of the roll{(HasProblem ? ", not all pieces cut" : Proven ? ", proven least" : $", {Print.Mm(Grid.Millimetres(_least))} at least")}";
+
+    private static (IReadOnlyList<RollPiece> Pieces, long Length, long Least) Lay(RollJob job, RollNumbers numbers, int[] cut, CuttingEffort effort)
+    {
+        SheetPartNumbers[] parts = Array.ConvertAll(cut, i => numbers.Parts[i]);
+        long step = 0;
+        foreach (SheetPartNumbers part in parts)
+        {
+            step = Grid.CommonDivisor(Grid.CommonDivisor(step, part.Length + numbers.Between), part.Width + numbers.Between);
+        }
+
+        SheetKinds kinds = new(
+            Array.ConvertAll(parts, part => (part.Length + numbers.Between) / step),
+            Array.ConvertAll(parts, part => (part.Width + numbers.Between) / step),
+            Array.ConvertAll(parts, static part => part.MayTurn && part.Length != part.Width),
+            Array.ConvertAll(parts, static part => part.Count));
+        SheetStrip strip = new(kinds, (numbers.Usable + numbers.Between) / step, effort);
+        strip.Run();
+        List<RollPiece> pieces = [];
+        strip.Best.Places.Sort(static (one, other) => one.Y != other.Y ? one.Y.CompareTo(other.Y) : one.X.CompareTo(other.X));
+        foreach (SheetPlace place in strip.Best.Places)
+        {
+            SheetPartNumbers part = parts[place.Kind];
+            int of = cut[place.Kind];
+            long x = numbers.Selvedge + (place.X * step), y = place.Y * step;
+            pieces.Add(new RollPiece(of, job.Parts[of].Name, place.Turned, new SheetRegion(x, y, x + (place.Turned ? part.Width : part.Length), y + (place.Turned ? part.Length : part.Width))));
+        }
+
+        return ([.. pieces], (strip.Length * step) - numbers.Between, (strip.Least * step) - numbers.Between);
+    }
+
+    private int CountTooWide()
+    {
+        int count = 0;
+        foreach (TooWidePart part in TooWide)
+        {
+            count += part.Count;
+        }
+
+        return count;
+    }
+
+    private Finding NotAcross(RollNumbers numbers)
+    {
+        int count = CountTooWide();
+        List<string> named = [];
+        for (int i = 0; i < TooWide.Count && i < MostNamed; i++)
+        {
+            named.Add(TooWide[i].Size);
+        }
+
+        string words = string.Join(", ", named) + (TooWide.Count > MostNamed ? " and more" : string.Empty), them = count == 1 ? "it" : "them";
+        return new Finding(
+            "stock-roll-too-wide",
+            Severity.Problem,
+            $"{Print.Number(count)} {(count == 1 ? "piece does" : "pieces do")} not go across the {Print.Number(Grid.Millimetres(numbers.Usable))} mm of the roll that can be used, and {(count == 1 ? "is" : "are")} not cut: {words}. Join {them} with a seam, let {them} turn where nap and stretch allow it, or buy a wider roll.",
+            [new("pieces", count, string.Empty), new("usable", Grid.Millimetres(numbers.Usable), "mm")],
+            Sources.SheetNesting);
+    }
 
     private IReadOnlyList<Finding> Find(RollNumbers numbers)
     {
         List<Finding> findings = [];
-        if (!Proven)
+        if (HasProblem)
+        {
+            findings.Add(NotAcross(numbers));
+        }
+
+        if (_length != _least)
         {
             findings.Add(new Finding(
                 "stock-roll-not-proven",

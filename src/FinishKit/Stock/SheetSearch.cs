@@ -21,8 +21,11 @@ internal sealed class SheetSearch
     /// <summary>What a filling takes whatever it looks at, in rectangles looked at.</summary>
     private const int FillSteps = 100;
 
-    /// <summary>What is spent at most where the cost of several sizes is proven, or where it is proven that there are too few sheets.</summary>
+    /// <summary>What is spent at most on fewer sheets where the cost of several sizes is proven (one size, whose cost is its count, searches on), or where it is proven that there are too few sheets.</summary>
     private const long LastSteps = 5_000_000, ShortSteps = 20_000_000;
+
+    /// <summary>Orders that are tried at random to get onto a smaller sheet what lies on a larger one.</summary>
+    private const int Refills = 100;
 
     /// <summary>Ways to choose sheets that are tried alone, at most.</summary>
     private const int MostChoices = 8;
@@ -55,7 +58,7 @@ internal sealed class SheetSearch
     private bool _prefersOne = true;
     private RepeatableChance _chance = new(0x9E3779B97F4A7C15);
     private long _steps, _stop, _leastCost = long.MaxValue, _lastStop = long.MaxValue;
-    private int _leastSheets;
+    private int _leastSheets, _open;
 
     internal SheetSearch(SheetKinds kinds, SheetSizes sizes, bool sawn, CuttingEffort effort)
     {
@@ -166,13 +169,15 @@ internal sealed class SheetSearch
 
     private void Open(Func<int, bool> isOpen)
     {
+        _open = 0;
         for (int size = 0; size < _isOpen.Length; size++)
         {
             _isOpen[size] = isOpen(size);
+            _open += _isOpen[size] ? 1 : 0;
         }
     }
 
-    /// <summary>All that cost something, and each of these alone.</summary>
+    /// <summary>All that cost something, and each of these alone: those first that cost least for their area, then in the job's order.</summary>
     private List<bool[]> Choices()
     {
         List<bool[]> choices = [];
@@ -187,9 +192,15 @@ internal sealed class SheetSearch
             choices.Add(Array.ConvertAll(_sizes.Price, static price => price > 0));
         }
 
-        for (int size = 0; size < _sizes.Count && bought > 1 && choices.Count < MostChoices; size++)
+        double[] rate = new double[_sizes.Count];
+        for (int size = 0; size < rate.Length; size++)
         {
-            if (_sizes.Price[size] > 0)
+            rate[size] = _sizes.Price[size] / SheetArea(size);
+        }
+
+        foreach (int size in SheetKinds.By(Array.ConvertAll(rate, static each => -each)))
+        {
+            if (_sizes.Price[size] > 0 && bought > 1 && choices.Count < MostChoices)
             {
                 bool[] alone = new bool[_sizes.Count];
                 alone[size] = true;
@@ -262,6 +273,88 @@ internal sealed class SheetSearch
                 plan = [.. found];
             }
         }
+    }
+
+    /// <summary>Each sheet exchanged for the smallest one that is to be had, costs no more and was found to hold the same.</summary>
+    internal void TakeSmaller()
+    {
+        int[] used = new int[_sizes.Count + 1];
+        foreach (FilledSheet sheet in Best)
+        {
+            used[sheet.Size]++;
+        }
+
+        // What one sheet sets free another may take: the area only ever gets less.
+        bool isChanged = _sizes.Count > 1;
+        long until = _effort.Used + (_effort.Left / 2);
+        double[] less = new double[_sizes.Count];
+        for (int size = 0; size < less.Length; size++)
+        {
+            less[size] = -SheetArea(size);
+        }
+
+        int[] smallest = SheetKinds.By(less);
+        while (isChanged)
+        {
+            isChanged = false;
+            for (int i = 0; i < Best.Count; i++)
+            {
+                FilledSheet sheet = Best[i];
+                foreach (int size in smallest)
+                {
+                    if (sheet.Size == _missing || SheetArea(size) >= SheetArea(sheet.Size))
+                    {
+                        break;
+                    }
+
+                    if (used[size] < _limit[size] && _sizes.Price[size] <= _sizes.Price[sheet.Size] && sheet.Area <= SheetArea(size) && Refill(sheet, size, until) is { } smaller)
+                    {
+                        used[sheet.Size]--;
+                        used[size]++;
+                        (Best[i], isChanged) = (smaller, true);
+                        break;
+                    }
+                }
+            }
+        }
+
+        Cost = CostOf(Best);
+    }
+
+    /// <summary>What lies on a sheet on one of another size, as it lies or filled anew by every order and rule; null where that is not found.</summary>
+    private FilledSheet? Refill(FilledSheet sheet, int size, long until)
+    {
+        long width = _sizes.Width[size], height = _sizes.Height[size];
+        if (Reach(sheet, true) <= height && Reach(sheet, false) <= width)
+        {
+            FilledSheet same = new() { Area = sheet.Area, Size = size };
+            same.Places.AddRange(sheet.Places);
+            return same;
+        }
+
+        int[] pool = PoolOf([sheet]);
+        (_filling.TurnFirst, _sawing.TurnFirst) = (_straight, _straight);
+        for (int t = 0; t < (_orders.Length * Rules) + Refills && _effort.Used < until; t++)
+        {
+            int[] order = _orders[t % _orders.Length];
+            int rule = t / _orders.Length % Rules;
+            if (t >= _orders.Length * Rules)
+            {
+                Turn(pool);
+                rule = _chance.Below(Rules);
+                order = Shuffled(order, pool);
+            }
+
+            Array.Copy(pool, _work, pool.Length);
+            FilledSheet again = Fill(order, rule, width, height);
+            if (again.Places.Count == sheet.Places.Count)
+            {
+                again.Size = size;
+                return again;
+            }
+        }
+
+        return null;
     }
 
     /// <summary>The emptiest sheet filled anew, so that what is left of it is one piece as large as can be found.</summary>
@@ -580,8 +673,8 @@ internal sealed class SheetSearch
     /// <summary>Two or three sheets, the emptiest often among them; one alone may go on a cheaper one.</summary>
     private List<int> Choose(List<FilledSheet> plan)
     {
-        int least = _sizes.Count > 1 && !IsShort ? 1 : 2;
-        int take = Math.Min(plan.Count, least + _chance.Below(_sizes.Count > 1 ? 3 : 2));
+        int least = _open > 1 && !IsShort ? 1 : 2;
+        int take = Math.Min(plan.Count, least + _chance.Below(_open > 1 ? 3 : 2));
         List<int> chosen = [];
         while (chosen.Count < take)
         {

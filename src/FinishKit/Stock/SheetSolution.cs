@@ -65,6 +65,7 @@ internal sealed class SheetSolution
         long leastSheets = Least(kinds, sizes, Array.ConvertAll(sizes.Price, static _ => 1L), proofs, effort);
         SheetSearch search = new(kinds, sizes, job.IsSawn, effort);
         search.Run(leastCost, LeastAtCost(kinds, sizes, leastCost, leastSheets, proofs, effort));
+        search.TakeSmaller();
         search.Gather();
         bool isShort = search.IsShort || Array.Exists(solution.IsTooLarge, static large => large);
         foreach (FilledSheet sheet in search.Best)

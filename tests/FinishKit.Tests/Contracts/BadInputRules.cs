@@ -63,7 +63,7 @@ internal static class BadInputRules
 
         // Table rows and profiles of the caller's own
         Taken("new FastenerSeries(*|new PlywoodKind(*|new SheetGoods(*|new SpeciesCombination(*|new StrengthClass(*|new WoodSpecies(*|Layer.Compressible(*", "name|family", "empty|100,000 brackets", "a name is the caller's"),
-        Taken("FastenerSeries.set_Tolerances(*", "value", "empty", "lengths are exact"),
+        Taken("FastenerSeries.set_Tolerances(*", "value", "empty", "no tolerance is known"),
         Taken("new LengthTolerance(*", "deviation", "default", "lengths are exact"),
         Taken("*SpecificGravity*.ToDensity(*", "moistureContent", "0", "ovendry"),
 
@@ -231,6 +231,7 @@ internal static class BadInputRules
         Taken("new PanelJointLine(*|new PanelWall(*", "*", "*", "stored unchecked: the calculator checks it"),
         Taken("PanelSplit.Split(*", "wall", "Openings empty|Ribs empty|Rails empty|Openings [0] FromU default|Openings [0] FromV default", "none of them; an opening that reaches the edge"),
         Taken("PanelSplit.Split(*", "wall", "Ribs [0] default|Rails [0] default|Ribs [0] Position default|Rails [0] Position default|Ribs [0] MetalWidth default|Rails [0] MetalWidth default", "metal at the edge, and too narrow for a joint"),
+        Taken("PanelSplit.Split(*", "wall", "Effort 10^9", "a long search is allowed"),
         Taken("PanelSplit.Split(*", "wall", "Reveal default|Landing default|CornerDistance default|LeastPanel default", "zero is in the range"),
         Taken("new RivetNutSize(*", "name", "empty|100,000 brackets", "a name is the caller's"),
         Taken("new RivetNutSize(*", "leastGrip", "default", "no least"),

@@ -31,7 +31,7 @@ public sealed class BadInputTable
         ["MetalScrew.Choose(MetalScrewJob job)"] = "MetalScrew.Check(MetalScrewJob job)",
         ["RivetNut.Fit(RivetNutJob job)"] = "RivetNut.Check(RivetNutJob job)",
         ["PanelFixings.Place(PanelFixingJob job)"] = "PanelFixings.Check(PanelFixingJob job)",
-        ["PanelSplit.Split(PanelWall wall)"] = "PanelSplit.Check(PanelWall wall)",
+        ["PanelSplit.Split(PanelWall wall, IProgress<Double> progress, CancellationToken cancellation)"] = "PanelSplit.Check(PanelWall wall)",
 
         // Strips
         ["StripSpacing.Space(StripRun run)"] = "StripSpacing.Check(StripRun run)",

@@ -52,6 +52,7 @@ internal static class FixingSamples
             NutJob with { Nut = RivetNutSize.All[0] },
             NutJob with { Paint = TolerancedLength.PlusMinus(Mm(0.2), Mm(0.05)), MatingSheet = Mm(2.5), Nut = RivetNutSize.All[3] },
             NutJob with { Behind = Behind.Wire(Mm(12.5)), UnsetDepth = Mm(16.5), NutHold = Force.FromNewtons(250.5) },
+            NutJob with { NutHold = Force.FromNewtons(4000), Pitch = Mm(0.8), NutStrength = Pressure.FromMegapascals(300.5) },
             NutJob with { SetDepth = Mm(6.5), Flange = Mm(0.8), LengthTolerance = Mm(0), Engagement = 0.8, RequiredClearance = Mm(1.5) },
         ];
         foreach (RivetNutJob nut in nuts)
@@ -79,6 +80,9 @@ internal static class FixingSamples
             Wall with { SheetLength = Mm(700.5), SheetWidth = Mm(700) },
             Wall with { Rails = [new PanelJointLine(Mm(642.5), Mm(20)) { MustSplit = true }, new PanelJointLine(Mm(800), Mm(20))], Reveal = Mm(2.5), Grain = PanelGrainDirection.Either },
             Wall with { Openings = [new FaceOpening(Mm(1900), Mm(2000.5), Mm(0), Mm(994))], Landing = Mm(10), CornerDistance = Mm(30), LeastPanel = Mm(200) },
+            Wall with { Openings = [new FaceOpening(Mm(1900), Mm(2000.5), Mm(20.5), Mm(900))] },
+            Wall with { Ribs = [new PanelJointLine(Mm(1430.5), Mm(60)) { MustSplit = true }] },
+            Wall with { SquareMetreMass = Mass.FromKilograms(4.55), MostMass = Mass.FromKilograms(4.5), Effort = 1000 },
         ];
         foreach (PanelWall wall in walls)
         {

@@ -263,6 +263,7 @@ internal static class GoodValues
             Engagement = 1.2,
             RequiredClearance = Mm(6),
             NutHold = Force.FromNewtons(300),
+            Pitch = Mm(0.8),
         },
         [typeof(RivetNutFit)] = static () => RivetNut.Fit(FixingSamples.NutJob),
         [typeof(HoldDownResult)] = static () => HoldDown.OnArc((HoldDownCase)Of(typeof(HoldDownCase))),
@@ -298,6 +299,7 @@ internal static class GoodValues
             LeastPanel = Mm(100),
             MostLength = Mm(2400),
             SquareMetreMass = Mass.FromKilograms(5),
+            Effort = 100_000,
         },
         [typeof(PanelSplitPlan)] = static () => PanelSplit.Split(FixingSamples.Wall),
     };

@@ -226,6 +226,8 @@ internal static class Samples
         RollJob rolled = new([new RollPart(Mm(1100.5), Mm(900), 2, mayTurn: false), new RollPart(Mm(700), Mm(480.25), 3, mayTurn: true) { Name = "a door" }], Mm(1400.5)) { Effort = 10_000 };
         yield return ("a roll", RollCutting.Cut(rolled));
         yield return ("a roll sold by the metre", RollCutting.Cut(rolled with { Selvedge = Mm(10.5), Between = Mm(5), SoldBy = Mm(1000) }));
+        yield return ("a roll with a piece too wide", RollCutting.Cut(rolled with { Parts = [.. rolled.Parts, new RollPart(Mm(300.5), Mm(1500), 2, mayTurn: false) { Name = "a headliner" }] }));
+        yield return ("a roll too narrow", RollCutting.Cut(rolled with { Parts = [new RollPart(Mm(1500.5), Mm(1500), 2, mayTurn: true)] }));
         yield return ("a roll with turned pieces", RollCutting.Cut(rolled with { Parts = [new RollPart(Mm(300.5), Mm(1500), 2, mayTurn: true)] }));
         yield return ("a roll without proof", RollCutting.Cut(rolled with { Parts = [.. Enumerable.Range(0, 40).Select(static i => new RollPart(Mm(300.5 + (7 * i)), Mm(400.25 + (5 * i)), 2, mayTurn: true))], Effort = 1000 }));
         SlatRun slats = new(Mm(1516), Mm(40)) { Stations = [Mm(1448.5)] };

@@ -123,8 +123,10 @@ public sealed class WrappedPanelsTests(WrappedPanelsProgram program) : IClassFix
         Says("hole in the ply and foam: 182 mm by 142 mm, corners R 13 mm; 107.3 mm from the front, 106.5 mm up");
         Says("hole in the cloth: 93.2 mm by 53.2 mm");
 
-        // 0.85 x 1 x 4.2 x 270/3 = 321.3 N; 3 pitches of 1.41 and a point of 4.2 are 8.43 beyond 4 + 6.9 + 1 at most: 20.33, so 22 (19 is too short); tip at least 1 + 6 + 1 + 34 - 3 - 22 = 17
-        Says("4.2 mm tapping screw, 22 mm long, a washer under its head; its tip stays");
+        // 0.85 x 1 x 4.2 x 270/3 = 321.3 N; 3 pitches of 1.41 and a point of 4.2 are 8.43 beyond 4 + 6.9 + 1 at most: 20.33. A 22 may be 1.3 short, 20.7, and will do; a 19
+        // will not. Or it is 1.3 long: its tip stays 1 + 6 + 1 + 34 - 3 - 23.3 = 15.7 off, rounded down
+        Says("4.2 mm tapping screw, 22 mm long, a washer under its head; its tip stays 15 mm or more from the outer skin");
+        Assert.Equal(15.7, Van.Screw.Chosen!.WorstClearance.Millimeters, 1e-9);
         Says("321 N a screw for good in the metal");
 
         // One sheet: 2500 - 10 holds 1376.5 + 2.4 + 1044.75 = 2423.65; three strips of 347 and kerfs are 1045.8 of 1240

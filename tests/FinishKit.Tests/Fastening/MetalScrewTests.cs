@@ -163,6 +163,8 @@ public sealed class MetalScrewTests
         Assert.Contains("fastening-metal-strips", Codes(MetalScrew.Choose(s_job).Findings));
         Assert.DoesNotContain("fastening-metal-strips", Codes(MetalScrew.Choose(s_job with { Metal = Mm(1.4) }).Findings));
         Assert.All(new[] { "fastening-metal-swarf", "fastening-metal-look-behind", "fastening-metal-hold-unknown" }, code => Assert.Contains(code, Codes(MetalScrew.Choose(s_job).Findings)));
+        string swarf = MetalScrew.Choose(s_job).Findings.Single(static finding => finding.Code == "fastening-metal-swarf").Message;
+        Assert.All(new[] { "vacuum the swarf, also out of the cavity", "prime the edge", "let the primer dry before the fixing goes in" }, words => Assert.Contains(words, swarf, StringComparison.Ordinal));
     }
 
     [Theory]
@@ -199,6 +201,11 @@ public sealed class MetalScrewTests
         Assert.NotNull(wood.Chosen);
         Assert.Equal(Severity.Caution, Assert.Single(wood.Findings, static f => f.Code == "fastening-metal-part-thread").Severity);
         Assert.DoesNotContain("fastening-metal-part-thread", Codes(MetalScrew.Choose(s_job).Findings));
+
+        // Of one's own screws the series says it, whatever it is called.
+        FastenerSeries own = new("chipboard screw", FastenerKind.WoodScrew, Mm(4.2), [Mm(40)]) { IsPartThreaded = true };
+        Assert.Contains("fastening-metal-part-thread", Codes(MetalScrew.Choose(s_job with { Layers = [new Layer(Mm(30))], Screws = own }).Findings));
+        Assert.All(FastenerSeries.All, static series => Assert.Equal(series.Kind == FastenerKind.WoodScrew, series.IsPartThreaded));
     }
 
     /// <summary>1 mm, 1 mm off either way, is no metal at its least: a hold of nothing would be neither said nor denied.</summary>

@@ -2,6 +2,7 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using FinishKit.Tests.Contracts;
+using UnitsNet;
 using Xunit;
 using static FinishKit.Measure;
 
@@ -126,6 +127,34 @@ public sealed class RivetNutTests
         Assert.Equal("job.UnsetDepth", Assert.Single(RivetNut.Check(s_job with { UnsetDepth = Mm(0) })).Parameter);
     }
 
+    /// <summary>By hand: M5 by 0.8 is 5 - 0.5196 = 4.4804 at its pitch diameter; half of pi 4.4804 x 7 is 49.264 mm2; 300/1.73205 = 173.205 MPa: 8532.8 N strip it, a third is 2844.3.</summary>
+    [Fact]
+    public void The_thread_of_the_nut_holds_a_third_of_what_strips_it()
+    {
+        RivetNutJob job = s_job with { Pitch = Mm(0.8), NutStrength = Pressure.FromMegapascals(300) };
+        RivetNutFit fit = RivetNut.Fit(job);
+        Assert.Equal(7, fit.Chosen!.WorstEngagement.Millimeters, 1e-9); // 20 - 0.5 - 6.5 = 13, cut at 12, less 5
+        Assert.Equal(2844.3, fit.ThreadHold!.Value.Newtons, 0.1);
+        Assert.Null(fit.Hold); // what holds the nut in the sheet is not known by that
+        Assert.Contains("fastening-rivet-hold-unknown", Codes(fit));
+        WorkingsCheck.Recompute(fit.Explain());
+
+        // The lesser of the two counts, and it is said where that is the thread.
+        RivetNutFit weak = RivetNut.Fit(job with { NutHold = Force.FromNewtons(2845) }), strong = RivetNut.Fit(job with { NutHold = Force.FromNewtons(2844) });
+        Assert.Equal(2844.3, weak.Hold!.Value.Newtons, 0.1);
+        Assert.Equal(2844, strong.Hold!.Value.Newtons);
+        Assert.Equal(Severity.Caution, Assert.Single(weak.Findings, static finding => finding.Code == "fastening-rivet-thread-strips").Severity);
+        Assert.DoesNotContain("fastening-rivet-thread-strips", Codes(strong));
+
+        // The shorter screw shares 4 of 7.
+        Assert.Equal(2844.3 * 4 / 7, RivetNut.Fit(job with { Engagement = 0.8 }).ThreadHold!.Value.Newtons, 0.1);
+        Assert.Null(RivetNut.Fit(s_job).ThreadHold);
+        Assert.Equal("job.Pitch", Assert.Single(RivetNut.Check(job with { Pitch = null })).Parameter);
+        Assert.Empty(RivetNut.Check(job with { NutStrength = null }));
+        Assert.Equal(["thread-safety-factor"], fit.DefaultsUsed.Select(static used => used.Figure.Name).Except(RivetNut.Fit(s_job).DefaultsUsed.Select(static used => used.Figure.Name)));
+        Assert.Equal("job.Pitch", Assert.Single(RivetNut.Check(job with { Pitch = Mm(5) })).Parameter);
+    }
+
     [Fact]
     public void What_is_from_memory_or_not_known_is_said()
     {
@@ -133,6 +162,8 @@ public sealed class RivetNutTests
         Assert.DoesNotContain("fastening-rivet-from-memory", Codes(RivetNut.Fit(s_job with { Nut = RivetNutSize.All[0] })));
         Assert.DoesNotContain("fastening-rivet-from-memory", Codes(RivetNut.Fit(s_job)));
         Assert.All(new[] { "fastening-rivet-paint", "fastening-rivet-hold-unknown", "fastening-rivet-look-behind", "fastening-metal-swarf" }, code => Assert.Contains(code, Codes(RivetNut.Fit(s_job))));
+        string swarf = RivetNut.Fit(s_job).Findings.Single(static finding => finding.Code == "fastening-metal-swarf").Message;
+        Assert.All(new[] { "vacuum the swarf, also out of the cavity", "prime the edge", "let the primer dry before the fixing goes in" }, words => Assert.Contains(words, swarf, StringComparison.Ordinal));
         Assert.Empty(RivetNut.Fit((RivetNutJob)GoodValues.Of(typeof(RivetNutJob))).DefaultsUsed);
         Assert.Equal(5, RivetNut.Fit(s_job).DefaultsUsed.Count);
     }

@@ -166,6 +166,9 @@ public sealed class PanelSplitTests
         });
         Assert.Equal(["wall.Grain", "wall.Openings[1]", "wall.Openings[2].ToU", "wall.Ribs[0].Position", "wall.SquareMetreMass"], problems.Select(static p => p.Parameter));
         Assert.Throws<ArgumentOutOfRangeException>(() => PanelSplit.Split(s_plain with { Length = Mm(5) }));
+        Assert.Equal(["wall.Effort"], PanelSplit.Check(s_plain with { Effort = 999 }).Select(static p => p.Parameter));
+        Assert.Equal(["wall.Effort"], PanelSplit.Check(s_plain with { Effort = 2_000_000_001 }).Select(static p => p.Parameter));
+        Assert.Empty(PanelSplit.Check(s_plain with { Effort = 1000 }));
     }
 
     private static long Squares(WallPanel panel) => (long)Math.Round((panel.Width.Millimeters * panel.Width.Millimeters) + (panel.Height.Millimeters * panel.Height.Millimeters));

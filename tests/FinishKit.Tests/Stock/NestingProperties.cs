@@ -82,7 +82,7 @@ public sealed class NestingProperties(ITestOutputHelper output)
     public void Small_jobs_are_as_good_as_trying_everything_and_their_proofs_hold()
     {
         Random random = new(4711);
-        int possible = 0, best = 0, sawn = 0, sawnDearer = 0, proven = 0, mixed = 0;
+        int possible = 0, best = 0, sawn = 0, sawnDearer = 0, proven = 0, mixed = 0, unplaced = 0;
         List<string> faults = [];
         for (int trial = 0; trial < 1500; trial++)
         {
@@ -111,6 +111,7 @@ public sealed class NestingProperties(ITestOutputHelper output)
             if (plan.HasProblem)
             {
                 output.WriteLine($"{trial}: {least} is possible, {plan}");
+                unplaced++;
                 continue;
             }
 
@@ -130,8 +131,41 @@ public sealed class NestingProperties(ITestOutputHelper output)
         output.WriteLine($"{possible} possible, {best} at the least cost, {proven} proven, {sawn} sawn of which {sawnDearer} cost more than routed");
         Assert.True(faults.Count == 0, string.Join(Environment.NewLine, faults));
         Assert.True(possible > 900 && mixed > 400 && sawn > 400 && sawnDearer >= 3, $"{possible} possible, {mixed} mixed, {sawn} sawn, {sawnDearer} dearer");
+        Assert.True(unplaced == 0, $"{unplaced} that can be placed are not");
         Assert.True(best >= 0.99 * possible, $"{best} of {possible}");
         Assert.True(proven >= 0.85 * possible, $"{proven} of {possible} proven");
+    }
+
+    /// <summary>Two kinds of sheets, one or two of each, and mostly more pieces than go on them: no piece is left over that goes on a sheet that is left.</summary>
+    [Theory]
+    [InlineData(SheetCutting.Routed)]
+    [InlineData(SheetCutting.Sawn)]
+    public void No_sheet_is_left_that_a_piece_left_over_goes_on(SheetCutting cutting)
+    {
+        Random random = new(191);
+        int left = 0, unused = 0;
+        for (int trial = 0; trial < 1500; trial++)
+        {
+            StockSheet[] stock = [.. Enumerable.Range(0, 2).Select(_ => new StockSheet(Mm(random.Next(40, 120)), Mm(random.Next(40, 120)), random.Next(3, 20)) { Available = random.Next(1, 3) })];
+            SheetPart[] parts = [.. Enumerable.Range(0, random.Next(2, 7)).Select(_ => new SheetPart(Mm(random.Next(20, 100)), Mm(random.Next(20, 100)), 1, random.Next(2) == 0))];
+            NestingPlan plan = SheetNesting.Nest(new NestingJob(parts, stock, cutting) { Kerf = Mm(1), Trim = Mm(0), Effort = 100_000 }, cancellation: TestContext.Current.CancellationToken);
+            NestingCheck.Holds(plan);
+            left += plan.Unplaced.Any(static part => !part.IsTooLarge) ? 1 : 0;
+            foreach (StockSheet sheet in stock.Where((sheet, kind) => plan.HasProblem && plan.Sheets.Count(used => used.Index == kind) < sheet.Available))
+            {
+                unused++;
+                Assert.All(plan.Unplaced, piece => Assert.False(Goes(parts[piece.Part], sheet), $"{trial}: {piece}, {sheet} is left, {plan}"));
+            }
+        }
+
+        output.WriteLine($"{left} with pieces left, {unused} kinds of sheets left beside them");
+        Assert.True(left > 300 && unused > 100, $"{left} with pieces left, {unused} kinds of sheets left beside them");
+
+        static bool Goes(SheetPart part, StockSheet sheet)
+        {
+            (double a, double b, double l, double w) = (part.Length.Millimeters, part.Width.Millimeters, sheet.Length.Millimeters, sheet.Width.Millimeters);
+            return (a <= l && b <= w) || (part.MayTurn && b <= l && a <= w);
+        }
     }
 
     [Property(MaxTest = 150)]

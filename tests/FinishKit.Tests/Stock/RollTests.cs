@@ -22,9 +22,7 @@ public sealed class RollTests(ITestOutputHelper output)
         ["part too short"] = (Good() with { Parts = [Part(0.999999, 50)] }, ["job.Parts[0].Along"]),
         ["part too long"] = (Good() with { Parts = [Part(20000.000001, 50)] }, ["job.Parts[0].Along"]),
         ["part too narrow"] = (Good() with { Parts = [Part(50, 0.999999)] }, ["job.Parts[0].Across"]),
-        ["part wider than the roll"] = (Good() with { Parts = [Part(50, 1400.000001)] }, ["job.Parts[0].Across"]),
-        ["part wider than what can be used"] = (Good() with { Parts = [Part(50, 1380.000001)], Selvedge = Mm(10) }, ["job.Parts[0].Across"]),
-        ["part that goes neither way"] = (Good() with { Parts = [Part(1401, 1500, 1, true)] }, ["job.Parts[0].Across"]),
+        ["part too wide"] = (Good() with { Parts = [Part(50, 20000.000001)] }, ["job.Parts[0].Across"]),
         ["none of a part"] = (Good() with { Parts = [Part(40, 50, 0)] }, ["job.Parts[0].Count"]),
         ["too many of a part"] = (Good() with { Parts = [Part(40, 50, 1001)] }, ["job.Parts[0].Count"]),
         ["10001 pieces"] = (Good() with { Parts = [.. Enumerable.Repeat(Part(40, 50, 1000), 10), Part(40, 51)] }, ["job.Parts"]),
@@ -103,7 +101,39 @@ public sealed class RollTests(ITestOutputHelper output)
         RollCheck.Holds(plan);
         Assert.Equal((1500, true), (plan.Length.Millimeters, plan.Proven));
         Assert.All(plan.Pieces, static piece => Assert.True(piece.IsTurned));
-        Assert.NotEmpty(RollCutting.Check(Good() with { Parts = [Part(300, 1500, 2)] }));
+        RollPlan locked = RollCutting.Cut(Good() with { Parts = [Part(300, 1500, 2)] });
+        RollCheck.Holds(locked);
+        Assert.Equal(2, Assert.Single(locked.TooWide).Count);
+    }
+
+    /// <summary>A piece is as wide as what can be used of the roll, or a nanometre wider; one that may turn goes if either side does.</summary>
+    [Fact]
+    public void A_piece_that_does_not_go_across_is_named_and_the_rest_is_cut()
+    {
+        RollJob job = Good() with { Selvedge = Mm(10), Parts = [Part(1100, 900), Part(50, 1380.000001, 3) with { Name = "a headliner" }, Part(1380.000001, 1500, 1, true), Part(1500, 1380, 1, true)] };
+        RollPlan plan = RollCutting.Cut(job);
+        RollCheck.Holds(plan);
+        Assert.Equal([(1, 3), (2, 1)], plan.TooWide.Select(static part => (part.Part, part.Count)));
+        Assert.Equal([0, 3], plan.Pieces.Select(static piece => piece.Part).Order());
+        Assert.Equal(2600, plan.Length.Millimeters); // 1100 and 1500: 900 and 1380 do not go side by side, nor 1500 across
+        Assert.Equal((true, false), (plan.HasProblem, plan.Proven));
+        Finding wide = plan.Findings[0];
+        Assert.Equal(("stock-roll-too-wide", Severity.Problem), (wide.Code, wide.Severity));
+        Assert.Equal([4, 1380], wide.Values.Select(static value => value.Value));
+        Assert.StartsWith("4 pieces do not go across the 1380 mm of the roll that can be used, and are not cut: 50 along x 1380.000001 mm across a headliner, ", wide.Message, StringComparison.Ordinal);
+        Assert.Empty(RollCutting.Check(job));
+        Assert.Empty(RollCutting.Cut(job with { Parts = [Part(50, 1380, 3)] }).TooWide);
+
+        // The rest is cut as if it were all there is, in the job's own numbers.
+        RollPlan rest = RollCutting.Cut(job with { Parts = [job.Parts[0], job.Parts[3]] });
+        Assert.Equal((rest.Length, rest.LeastLength, rest.Used, rest.Nodes), (plan.Length, plan.LeastLength, plan.Used, plan.Nodes));
+
+        // Nothing goes across: nothing is bought.
+        RollPlan none = RollCutting.Cut(job with { Parts = [job.Parts[1]], SoldBy = Mm(100) });
+        Assert.Empty(none.Pieces);
+        Assert.Equal((0, 0, 0, 0, 0, false), (none.Length.Millimeters, none.LeastLength.Millimeters, none.LengthToBuy.Millimeters, none.Used, none.Gap, none.Proven));
+        Assert.Equal("0 mm of the roll, not all pieces cut", none.ToString()[..36]);
+        WorkingsCheck.Recompute(none.Explain());
     }
 
     /// <summary>
