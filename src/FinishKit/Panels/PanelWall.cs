@@ -195,7 +195,7 @@ public sealed record PanelWall
     /// <summary>Greatest mass of a panel that can be handled, 0.01 to 1000 kg; needs <see cref="SquareMetreMass"/>; null for no limit.</summary>
     public Mass? MostMass { get; init; }
 
-    /// <summary>Steps of search at most, 1000 to 2,000,000,000: the same wall stops at the same place on every machine. Default 20,000,000, a second or so where nothing is proven before.</summary>
+    /// <summary>Steps of search at most, 1000 to 2,000,000,000: the same wall stops at the same place on every machine. Default 20,000,000, a second or so where nothing is proven before. A course that is begun is finished: some 12,000 steps more on the largest wall.</summary>
     public int? Effort { get; init; }
 
     private (double, double, double, double, PanelGrainDirection, int?) Key => (Door.Millimetres(Length), Door.Millimetres(Girth), Door.Millimetres(SheetLength), Door.Millimetres(SheetWidth), Grain, Effort);

@@ -243,7 +243,7 @@ public sealed record CuttingJob
     /// <summary>Shortest offcut worth keeping, 1 mm to 20 m; what is shorter is waste. Default 400 mm (common practice).</summary>
     public Length? LeastOffcut { get; init; }
 
-    /// <summary>Nodes of search at most, 1 to 2,000,000,000: the same job stops at the same place on every machine. Default 100,000,000, a few seconds at worst where nothing is proven before. Never more are used but for a first plan, made without looking back: it is made whatever the effort, and where it takes more, nothing else is. For n pieces and k kinds of boards and offcuts that is n (8 + k + n/64) nodes at most.</summary>
+    /// <summary>Nodes of search at most, 1 to 2,000,000,000: the same job stops at the same place on every machine. Default 100,000,000, a few seconds at worst where nothing is proven before. Never more are used but for a first plan, made without looking back: it is made whatever the effort, and where it takes more, nothing else is. For n pieces and k kinds of boards and offcuts that is n (8 + k + n/64) nodes at most. Where boards are limited it may leave pieces, though they go on them.</summary>
     public int? Effort { get; init; }
 
     private (double?, double?, double?, int?) Key => (

@@ -306,7 +306,7 @@ public sealed record NestingJob
     /// <summary>Least shorter side of a piece left over that is worth keeping, 1 mm to 10 m. Default 100 mm (judgement).</summary>
     public Length? LeastOffcutWidth { get; init; }
 
-    /// <summary>Steps of search at most, 1 to 2,000,000,000: the same job stops at the same place on every machine. Default 200,000,000, a few seconds where nothing is proven before.</summary>
+    /// <summary>Steps of search at most, 1 to 2,000,000,000: the same job stops at the same place on every machine. Default 200,000,000, a few seconds where nothing is proven before. A first layout and a first bound are made whatever the effort, and a filling of a sheet that is begun is finished. That layout may leave pieces where sheets are limited, though they go on them.</summary>
     public int? Effort { get; init; }
 
     private (double?, double?, double?, double?, int?, SheetCutting) Key => (

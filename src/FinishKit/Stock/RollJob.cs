@@ -131,7 +131,7 @@ public sealed record RollJob
     /// <summary>The roll is sold by so much; the length to buy is rounded up to it. 1 mm to 10 m. Null: any length.</summary>
     public Length? SoldBy { get; init; }
 
-    /// <summary>Steps of search at most, 1 to 2,000,000,000: the same job stops at the same place on every machine. Default 50,000,000, a second or so where nothing is proven before.</summary>
+    /// <summary>Steps of search at most, 1 to 2,000,000,000: the same job stops at the same place on every machine. Default 50,000,000, a second or so where nothing is proven before. A first layout and a first bound are made whatever the effort, and a filling that is begun is finished.</summary>
     public int? Effort { get; init; }
 
     private (double, double?, double?, double?, int?) Key => (

@@ -20,11 +20,14 @@ internal sealed class SheetBlockSearch
 
     private const int TightTries = 10;
 
+    /// <summary>What the tables for the last sheet take, in blocks looked at.</summary>
+    private const int LastSteps = 500;
+
     private readonly SheetKinds _kinds;
     private readonly PieceFields _fields;
     private readonly long _width, _height;
     private readonly int _sheets;
-    private readonly double _sheetArea, _slack;
+    private readonly double _sheetArea, _rounding, _slack;
     private readonly CuttingEffort _effort;
     private readonly SheetTightSearch? _tight;
     private readonly PieceCounts _bias;
@@ -41,7 +44,10 @@ internal sealed class SheetBlockSearch
     {
         (_kinds, _fields, _width, _height, _sheets, _effort) = (kinds, new PieceFields(kinds.Count), width, height, sheets, effort);
         _sheetArea = (double)width * height;
-        _slack = _sheetArea * sheets;
+
+        // Areas in steps may be too large to be exact.
+        _rounding = 1e-12 * _sheetArea;
+        _slack = (_sheetArea + _rounding) * sheets;
         for (int kind = 0; kind < kinds.Kinds; kind++)
         {
             _slack -= kinds.Count[kind] * kinds.Area[kind];
@@ -79,6 +85,12 @@ internal sealed class SheetBlockSearch
                 return found;
             }
 
+            // Broken off: again in a longer turn.
+            if (_effort.Used >= until)
+            {
+                return null;
+            }
+
             if (!isBuilt)
             {
                 _share = double.MaxValue;
@@ -88,7 +100,7 @@ internal sealed class SheetBlockSearch
         return null;
     }
 
-    /// <summary>For each kind the blocks with it that fill a sheet but for what may be wasted, each set of rectangles once.</summary>
+    /// <summary>For each kind the blocks with it that fill a sheet but for what may be wasted, the fullest first, each set of rectangles once.</summary>
     private void SortFull()
     {
         _full = new List<int>[_kinds.Kinds];
@@ -98,9 +110,20 @@ internal sealed class SheetBlockSearch
         }
 
         HashSet<PieceCounts> known = [];
-        for (int block = 0; block < _blocks.Count; block++)
+        double[] area = new double[_blocks.Count];
+        for (int block = 0; block < area.Length; block++)
         {
-            if (_sheetArea - _blocks[block].Area > _slack || !known.Add(_blocks[block].Pieces))
+            area[block] = _blocks[block].Area;
+        }
+
+        foreach (int block in SheetKinds.By(area))
+        {
+            if (_sheetArea - area[block] > _slack)
+            {
+                break;
+            }
+
+            if (!known.Add(_blocks[block].Pieces))
             {
                 continue;
             }
@@ -167,9 +190,15 @@ internal sealed class SheetBlockSearch
 
     private List<FilledSheet>? FillLast(PieceCounts placed)
     {
-        if (!_tried.Add(placed))
+        if (_tried.Contains(placed))
         {
             return null;
+        }
+
+        // All on sheets already: one fewer than was sought.
+        if (placed.Equals(_fields.Of(_kinds.Count)))
+        {
+            return _chosen.ConvertAll(_blocks.Lay);
         }
 
         int[] pool = (int[])_kinds.Count.Clone();
@@ -180,16 +209,27 @@ internal sealed class SheetBlockSearch
             area += pool[kind] * _kinds.Area[kind];
         }
 
-        FilledSheet? last = LastOfBlocks(pool, area) ?? _tight?.FillOne(pool, _sheetArea - area, TightTries);
-        return last is null ? null : [.. _chosen.ConvertAll(_blocks.Lay), last];
+        FilledSheet? last = LastOfBlocks(pool, area) ?? _tight?.FillOne(pool, _sheetArea - area + _rounding, TightTries, _until);
+        if (last is not null)
+        {
+            return [.. _chosen.ConvertAll(_blocks.Lay), last];
+        }
+
+        if (_effort.Used < _until)
+        {
+            _tried.Add(placed);
+        }
+
+        return null;
     }
 
     private FilledSheet? LastOfBlocks(int[] pool, double area)
     {
-        double waste = _sheetArea - area;
+        double waste = _sheetArea - area + _rounding;
         PieceCounts all = _fields.Of(pool);
         for (int times = 1; times <= 3; times += 2)
         {
+            _effort.Spend(LastSteps);
             SheetBlocks blocks = new(_kinds, _fields, pool, _width, _height, 1.5 * times * waste / _sheetArea, waste);
             blocks.Build(MostLastBlocks, _effort, _until);
             for (int block = 0; block < blocks.Count; block++)

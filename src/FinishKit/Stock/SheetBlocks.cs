@@ -122,8 +122,7 @@ internal readonly struct SheetBlock
 }
 
 /// <summary>
-/// Every block that can be built from a pool of rectangles, pair by pair, while little of it is waste (after P. Y. Wang, Operations
-/// Research 31, 1983, from memory).
+/// Every block that can be built from a pool of rectangles, pair by pair, while little of it is waste.
 /// </summary>
 internal sealed class SheetBlocks
 {
@@ -142,6 +141,7 @@ internal sealed class SheetBlocks
     private readonly Dictionary<PieceCounts, int> _last = [];
     private readonly List<int>?[] _byWidth = new List<int>?[Buckets + 1], _byHeight = new List<int>?[Buckets + 1];
     private readonly long _least = long.MaxValue;
+    private long _walked;
 
     /// <summary>Blocks of one rectangle; later ones may waste a share of themselves and no more than an area.</summary>
     internal SheetBlocks(SheetKinds kinds, PieceFields fields, int[] pool, long width, long height, double share, double mostWaste)
@@ -181,7 +181,8 @@ internal sealed class SheetBlocks
             SheetBlock block = _blocks[i];
             Insert(ref _byWidth[(int)(block.Width * Buckets / _width)], i, block.Height, false);
             Insert(ref _byHeight[(int)(block.Height * Buckets / _height)], i, block.Width, true);
-            effort.Spend(1 + Join(i, block, true) + Join(i, block, false));
+            effort.Spend(1 + Join(i, block, true) + Join(i, block, false) + _walked);
+            _walked = 0;
         }
 
         return true;
@@ -283,6 +284,7 @@ internal sealed class SheetBlocks
         int last = _last.TryGetValue(pieces, out int found) ? found : -1;
         for (int same = last; same >= 0; same = _before[same])
         {
+            _walked++;
             if (_blocks[same].Width <= width && _blocks[same].Height <= height)
             {
                 return;

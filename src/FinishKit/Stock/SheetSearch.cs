@@ -307,7 +307,9 @@ internal sealed class SheetSearch
                         break;
                     }
 
-                    if (used[size] < _limit[size] && _sizes.Price[size] <= _sizes.Price[sheet.Size] && sheet.Area <= SheetArea(size) && Refill(sheet, size, until) is { } smaller)
+                    // Cheaper ones cannot do where the cost is proven.
+                    bool isCheapEnough = Cost <= _leastCost ? _sizes.Price[size] == _sizes.Price[sheet.Size] : _sizes.Price[size] <= _sizes.Price[sheet.Size];
+                    if (isCheapEnough && used[size] < _limit[size] && sheet.Area <= SheetArea(size) && _effort.Used < until && Refill(sheet, size, until) is { } smaller)
                     {
                         used[sheet.Size]--;
                         used[size]++;
@@ -325,6 +327,7 @@ internal sealed class SheetSearch
     private FilledSheet? Refill(FilledSheet sheet, int size, long until)
     {
         long width = _sizes.Width[size], height = _sizes.Height[size];
+        _effort.Spend(1 + ((2 * sheet.Places.Count) + _kinds.Kinds) / 16);
         if (Reach(sheet, true) <= height && Reach(sheet, false) <= width)
         {
             FilledSheet same = new() { Area = sheet.Area, Size = size };

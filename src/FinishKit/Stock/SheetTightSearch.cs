@@ -30,7 +30,7 @@ internal sealed class SheetTightSearch
     private readonly List<FilledSheet> _sheets = [];
     private RepeatableChance _chance = new(0xD1B54A32D192ED03);
     private int[] _order = [];
-    private long _shortest, _nodes, _steps;
+    private long _shortest, _nodes, _mostNodes, _steps;
     private double _mostWaste;
     private long _until;
     private int _left;
@@ -39,7 +39,7 @@ internal sealed class SheetTightSearch
     {
         (_kinds, _width, _height, _all, _effort) = (kinds, width, height, sheets, effort);
         _pool = (int[])kinds.Count.Clone();
-        _slack = (double)width * height * sheets;
+        _slack = (double)width * height * sheets * (1 + 1e-12);
         for (int kind = 0; kind < kinds.Kinds; kind++)
         {
             _slack -= kinds.Count[kind] * kinds.Area[kind];
@@ -74,9 +74,9 @@ internal sealed class SheetTightSearch
     }
 
     /// <summary>One sheet with all of a pool; null where that is not found.</summary>
-    internal FilledSheet? FillOne(int[] pool, double slack, int tries)
+    internal FilledSheet? FillOne(int[] pool, double slack, int tries, long until)
     {
-        _until = long.MaxValue;
+        _until = until;
         Array.Copy(pool, _pool, pool.Length);
         _sheets.Clear();
         return Fill(1, slack, tries) ? _sheets[0] : null;
@@ -131,6 +131,8 @@ internal sealed class SheetTightSearch
             }
         }
 
+        _mostNodes = Math.Min(MostNodes, (_until - _effort.Used) / (2 * Math.Max(1, kinds.Count)));
+
         // The larger ones first, roughly: the small ones fill what is left at the end.
         _order = [.. kinds];
         Array.Sort(Array.ConvertAll(_order, kind => -_kinds.Area[kind] * (60 + _chance.Below(181))), _order);
@@ -147,7 +149,7 @@ internal sealed class SheetTightSearch
         long[] x = _x[level], y = _y[level];
         while (true)
         {
-            if (++_nodes > MostNodes)
+            if (++_nodes > _mostNodes)
             {
                 return -1;
             }
@@ -204,7 +206,7 @@ internal sealed class SheetTightSearch
                         _places.RemoveAt(_places.Count - 1);
                         _pool[kind]++;
                         _left++;
-                        if (_nodes > MostNodes)
+                        if (_nodes > _mostNodes)
                         {
                             return -1;
                         }

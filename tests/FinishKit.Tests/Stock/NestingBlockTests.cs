@@ -53,6 +53,34 @@ public class NestingBlockTests(ITestOutputHelper output)
         Assert.True(found >= tried - 1, $"{found} of {tried}");
     }
 
+    /// <summary>Sought on one sheet and on two more than are needed: no sheet is empty, and where fewer will do there are fewer.</summary>
+    [Fact]
+    public void A_sheet_to_spare_is_not_used_empty()
+    {
+        int found = 0, fewer = 0;
+        foreach (NestingInstance instance in NestingSets.Van())
+        {
+            for (int more = 1; more <= 2; more++)
+            {
+                SheetKinds kinds = new([.. instance.Items.Select(item => (long)item.Length + instance.Kerf)], [.. instance.Items.Select(item => (long)item.Width + instance.Kerf)], [.. instance.Items.Select(static item => item.MayTurn)], [.. instance.Items.Select(static item => item.Count)]);
+                SheetBlockSearch search = new(kinds, instance.Length + instance.Kerf, instance.Width + instance.Kerf, instance.Best + more, true, new CuttingEffort(2_000_000, null, TestContext.Current.CancellationToken));
+                if (search.Find(2_000_000) is not { } sheets)
+                {
+                    continue;
+                }
+
+                found++;
+                fewer += sheets.Count < instance.Best + more ? 1 : 0;
+                Assert.All(sheets, static sheet => Assert.NotEmpty(sheet.Places));
+                Assert.True(sheets.Count <= instance.Best + more, instance.Name);
+                Assert.Equal(kinds.Count, Enumerable.Range(0, kinds.Kinds).Select(kind => sheets.Sum(sheet => sheet.Places.Count(place => place.Kind == kind))));
+            }
+        }
+
+        output.WriteLine($"{found} found, {fewer} on fewer sheets");
+        Assert.True(found > 100 && fewer > 10, $"{found}, {fewer}");
+    }
+
     /// <summary>A sheet cut in two again and again, the largest piece first.</summary>
     private static List<(int Length, int Width)> Cut(Random random, int pieces)
     {
