@@ -74,9 +74,14 @@ public static class BoardJoints
     internal static double SolveFewest<TTrace>(double along, double gap, double usable, int joints, int run, TTrace trace)
         where TTrace : struct, ITrace
     {
+        // What is the same for every run is said once, at the first.
+        if (run == 1)
+        {
+            trace.Given("g", gap, "mm", Sources.Given, meaning: "gap left at each end");
+            trace.Given("C", usable, "mm", Sources.BoardJoints, meaning: "usable length of the longest board");
+        }
+
         trace.Given("a", along, "mm", Sources.Given, run, "length of the run from long point to long point");
-        trace.Given("g", gap, "mm", Sources.Given, meaning: "gap left at each end");
-        trace.Given("C", usable, "mm", Sources.BoardJoints, meaning: "usable length of the longest board");
         trace.Given("j", joints, string.Empty, Sources.BoardJoints, run, "joints chosen");
         double length = trace.Step("l", nameof(length), along - (2 * gap), "mm", Sources.BoardJoints, run);
         double fewest = trace.Step("f", nameof(fewest), Grid.CeilingOfRatio(length, usable) - 1, string.Empty, Sources.BoardJoints, run);

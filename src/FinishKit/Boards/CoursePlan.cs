@@ -154,7 +154,7 @@ public sealed class CoursePlan
     /// MeasuredEdge rear = EdgeCurve.Straight(new(Mm(0), Mm(3400)), new(Mm(356), Mm(3364.4)));
     /// EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.LinesAtRear, datum: Mm(0)));
     /// IReadOnlyList&lt;JointRun&gt; runs = courses.Runs(ends);  // 1: 0 to 3400; 2A: 0 to 500, 2B: 1400 to 3391.1; 3A, 3B; 4
-    /// Angle saw = runs[2].EndsAt!.Cut!.SawAngle;          // 2B ends at the edge, cut 5.711 degrees from square
+    /// Angle saw = runs[2].EndsAt!.Cut!.SawAngle;          // -5.711 degrees: 2B ends at the edge, its long point below
     /// bool isJamb = runs[1].EndsAt!.Kind == RunEndKind.Opening; // 2A at the window
     /// </code></example>
     public IReadOnlyList<JointRun> Runs(EndCutSchedule? oneEnd = null, EndCutSchedule? otherEnd = null)

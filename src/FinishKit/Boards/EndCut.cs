@@ -97,6 +97,10 @@ public sealed class EndCut
 
     internal EndCutPlace Place => _place;
 
+    /// <summary>By which two cuts are the same, on the grid; the saw angle follows from lines and lengths.</summary>
+    internal (int Course, (double Lower, double Upper) Lines, (double Lower, double Upper, double Hidden) Lengths, (double Lower, double Upper) Offsets, (double Gap, double Wood) Left) Amounts =>
+        (Course, (Grid.Snap(_place.LowerLine), Grid.Snap(_place.UpperLine)), (Lower, Upper, Hidden), (_place.Offset(Lower), _place.Offset(Upper)), (Gap, Wood));
+
     internal double Gap => Grid.Snap(_numbers.Gap);
 
     internal double Wood => Grid.Snap(_numbers.Wood);

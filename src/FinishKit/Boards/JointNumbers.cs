@@ -13,6 +13,7 @@ internal sealed class JointNumbers
     private static readonly Allowed s_gap = new(0, 100, "mm");
     private static readonly Allowed s_course = new(0, 10_000, string.Empty);
     private static readonly Allowed s_stagger = new(0, 20, string.Empty);
+    private static readonly Allowed s_effort = new(1000, 2_000_000_000, string.Empty);
 
     private JointNumbers(JointJob job, CuttingNumbers cutting, (int Course, long Start, long End)[] all, double shortest)
     {
@@ -87,8 +88,15 @@ internal sealed class JointNumbers
         ReadStrips(job, path, problems);
 
         // Boards, offcuts and the saw as for any cutting, under this job's own names.
-        CuttingJob cut = new([new BoardPart(Door.Millimetres(100), 1)], job.Stock) { Offcuts = job.Offcuts, Kerf = job.Kerf, EndTrim = job.EndTrim, LeastOffcut = job.LeastOffcut, Effort = job.Effort };
+        CuttingJob cut = new([new BoardPart(Door.Millimetres(100), 1)], job.Stock) { Offcuts = job.Offcuts, Kerf = job.Kerf, EndTrim = job.EndTrim, LeastOffcut = job.LeastOffcut };
         CuttingNumbers? cutting = CuttingNumbers.Read(cut, path, problems);
+
+        // The effort is not: jointing shares it between two searches and asks for more.
+        if (job.Effort is { } effort)
+        {
+            Door.Number(effort, path + ".Effort", s_effort, problems);
+        }
+
         if (job.Stagger is { } stagger)
         {
             Door.Number(stagger, path + ".Stagger", s_stagger, problems);

@@ -1,5 +1,4 @@
 using System;
-using System.Runtime.CompilerServices;
 
 namespace FinishKit;
 
@@ -22,8 +21,23 @@ public enum RunEndKind
 /// <summary>What an end of a run lies at, and the cut that belongs to it. <see cref="CoursePlan.Runs"/> says it of every run.</summary>
 public sealed class RunEnd : IEquatable<RunEnd>
 {
-    internal RunEnd(RunEndKind kind, EndCut? cut)
+    /// <summary>Makes one, for a host that has kept its runs or takes them from elsewhere.</summary>
+    /// <param name="kind">What it lies at.</param>
+    /// <param name="cut">The end cut of its course, of <see cref="EndCuts"/>; not null at an edge.</param>
+    /// <exception cref="ArgumentNullException">The end lies at the edge, and no cut is given.</exception>
+    /// <exception cref="ArgumentOutOfRangeException">The kind is undefined.</exception>
+    public RunEnd(RunEndKind kind, EndCut? cut = null)
     {
+        if (kind is < RunEndKind.Edge or > RunEndKind.Face)
+        {
+            throw new InputProblem(nameof(kind), Print.Number((int)kind), "Edge, Head, Opening or Face", isRange: true).ToException();
+        }
+
+        if (kind == RunEndKind.Edge)
+        {
+            Door.IsMissing(cut, new Name(nameof(cut)), "the end cut of the course, as the end lies at the edge", null);
+        }
+
         Kind = kind;
         Cut = cut;
     }
@@ -37,16 +51,19 @@ public sealed class RunEnd : IEquatable<RunEnd>
     /// </summary>
     public EndCut? Cut { get; }
 
-    /// <summary>Whether it lies at the same, with one and the same cut.</summary>
+    /// <summary>
+    /// Whether it lies at the same, with a cut of equal amounts: course, lines, lengths from the datum and where they end, what is hidden, gap and wood in the way. So the same edge surveyed twice gives equal ends; the
+    /// change from the course fitted before and the tolerance of the scribe do not count.
+    /// </summary>
     /// <param name="other">The other.</param>
     /// <returns>True if so.</returns>
-    public bool Equals(RunEnd? other) => other is not null && Kind == other.Kind && ReferenceEquals(Cut, other.Cut);
+    public bool Equals(RunEnd? other) => other is not null && Kind == other.Kind && Equals(Cut?.Amounts, other.Cut?.Amounts);
 
     /// <inheritdoc/>
     public override bool Equals(object? obj) => Equals(obj as RunEnd);
 
     /// <inheritdoc/>
-    public override int GetHashCode() => (Kind, Cut is null ? 0 : RuntimeHelpers.GetHashCode(Cut)).GetHashCode();
+    public override int GetHashCode() => (Kind, Cut?.Amounts).GetHashCode();
 
     /// <summary>What it lies at and the cut, invariant.</summary>
     /// <returns>The text.</returns>

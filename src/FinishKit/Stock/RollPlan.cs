@@ -228,11 +228,18 @@ public sealed class RollPlan
             named.Add(TooWide[i].Size);
         }
 
+        // Turning helps what is locked and goes across by its other side.
+        bool mayHelp = false;
+        foreach (TooWidePart part in TooWide)
+        {
+            mayHelp |= !Job.Parts[part.Part].MayTurn && numbers.Parts[part.Part].Width <= numbers.Usable;
+        }
+
         string words = string.Join(", ", named) + (TooWide.Count > MostNamed ? " and more" : string.Empty), them = count == 1 ? "it" : "them";
         return new Finding(
             "stock-roll-too-wide",
             Severity.Problem,
-            $"{Print.Number(count)} {(count == 1 ? "piece does" : "pieces do")} not go across the {Print.Number(Grid.Millimetres(numbers.Usable))} mm of the roll that can be used, and {(count == 1 ? "is" : "are")} not cut: {words}. Join {them} with a seam, let {them} turn where nap and stretch allow it, or buy a wider roll.",
+            $"{Print.Number(count)} {(count == 1 ? "piece does" : "pieces do")} not go across the {Print.Number(Grid.Millimetres(numbers.Usable))} mm of the roll that can be used, and {(count == 1 ? "is" : "are")} not cut: {words}. Join {them} with a seam, {(mayHelp ? $"let {them} turn where nap and stretch allow it, or buy" : "or buy")} a wider roll.",
             [new("pieces", count, string.Empty), new("usable", Grid.Millimetres(numbers.Usable), "mm")],
             Sources.SheetNesting);
     }

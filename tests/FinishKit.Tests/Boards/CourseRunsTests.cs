@@ -25,7 +25,7 @@ public sealed class CourseRunsTests
         MeasuredEdge rear = EdgeCurve.Straight(new(Mm(0), Mm(3400)), new(Mm(356), Mm(3364.4)));
         EndCutSchedule ends = EndCuts.Schedule(new EndCutJob(rear, courses.LinesAtRear, datum: Mm(0)));
         IReadOnlyList<JointRun> runs = courses.Runs(ends);  // 1: 0 to 3400; 2A: 0 to 500, 2B: 1400 to 3391.1; 3A, 3B; 4
-        Angle saw = runs[2].EndsAt!.Cut!.SawAngle;          // 2B ends at the edge, cut 5.711 degrees from square
+        Angle saw = runs[2].EndsAt!.Cut!.SawAngle;          // -5.711 degrees: 2B ends at the edge, its long point below
         bool isJamb = runs[1].EndsAt!.Kind == RunEndKind.Opening; // 2A at the window
         #endregion
 
@@ -282,6 +282,31 @@ public sealed class CourseRunsTests
             Assert.Equal([("1", 1, 0, isAtEdge ? goingOut : 3358.9), ("2", 2, 0, 3367.8)], Flat(runs));
             Assert.All(runs, static run => Assert.Equal(RunEndKind.Edge, run.EndsAt!.Kind));
         }
+    }
+
+    /// <summary>The edge comes in by 0.1, 0.1 and 0.100001 for each 1 up: two surveys that say the same, and one that says otherwise by 89 nm at the second line.</summary>
+    [Fact]
+    public void The_same_edge_surveyed_twice_gives_equal_runs_and_a_host_can_make_their_ends()
+    {
+        CoursePlan courses = Courses(178);
+        JointRun[] once = [.. courses.Runs(Ends(courses, new(Mm(0), Mm(3400)), new(Mm(178), Mm(3382.2)), 0))];
+        JointRun[] twice = [.. courses.Runs(Ends(courses, new(Mm(0), Length.FromCentimeters(340)), new(Length.FromCentimeters(17.8), Mm(3382.2)), 0))];
+        JointRun[] other = [.. courses.Runs(Ends(courses, new(Mm(0), Mm(3400)), new(Mm(178), Mm(3382.199822)), 0))];
+        Assert.NotSame(once[0].EndsAt!.Cut, twice[0].EndsAt!.Cut);
+        Assert.Equal(once, twice);
+        Assert.Equal(once.Select(static run => run.EndsAt!.GetHashCode()), twice.Select(static run => run.EndsAt!.GetHashCode()));
+        Assert.NotEqual(once[0].EndsAt, once[1].EndsAt); // courses 1 and 2
+        Assert.NotEqual(once[0].EndsAt, other[0].EndsAt);
+        Assert.NotEqual(once[0].EndsAt, once[0].StartsAt);
+
+        EndCut cut = once[1].EndsAt!.Cut!;
+        Assert.Equal(once[1].EndsAt, new RunEnd(RunEndKind.Edge, twice[1].EndsAt!.Cut));
+        Assert.Equal(once[1].StartsAt, new RunEnd(RunEndKind.Face));
+        Assert.NotEqual(new RunEnd(RunEndKind.Face), new RunEnd(RunEndKind.Face, cut));
+        Assert.NotEqual(new RunEnd(RunEndKind.Opening, cut), new RunEnd(RunEndKind.Face, cut));
+        Assert.Equal("kind", Assert.Throws<ArgumentOutOfRangeException>(() => new RunEnd((RunEndKind)4, cut)).ParamName);
+        Assert.Equal("kind", Assert.Throws<ArgumentOutOfRangeException>(static () => new RunEnd((RunEndKind)(-1))).ParamName);
+        Assert.Equal("cut", Assert.Throws<ArgumentNullException>(static () => new RunEnd(RunEndKind.Edge)).ParamName);
     }
 
     [Fact]

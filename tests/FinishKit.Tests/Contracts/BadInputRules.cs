@@ -35,6 +35,7 @@ internal static class BadInputRules
         Found("Retention.FastenersNeeded(*", "perFastener|hung", "default|PerFastener default", "fastening-no-capacity"),
 
         RefusedAt("job.Parts[0].Outline", "SheetNesting.Nest(*", "job", "Parts [0] Outline [0] default"),
+        RefusedAt("cut", "new RunEnd(*", "cut", "null"), // the good kind is the edge, which always has one
         RefusedAt("hung.AdhesiveArea", "Retention.FastenersNeeded(*", "hung", "AdhesiveStrength default"),
         RefusedAt("hung.AdhesiveStrength", "Retention.FastenersNeeded(*", "hung", "AdhesiveArea default"),
 

@@ -161,6 +161,7 @@ internal static class GoodValues
         [typeof(IReadOnlyList<BoardOffcut>)] = static () => new[] { new BoardOffcut(Mm(900)) },
         [typeof(CuttingJob)] = static () => new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)]) { Offcuts = [new BoardOffcut(Mm(900))] },
         [typeof(CuttingPlan)] = static () => BoardCutting.Cut(new CuttingJob([new BoardPart(Mm(1820), 4), new BoardPart(Mm(640), 3)], [new StockBoard(Mm(2438), 9.80m)])),
+        [typeof(EndCut)] = static () => EndCuts.Schedule((EndCutJob)Of(typeof(EndCutJob))).Courses[0],
         [typeof(RunEnd)] = static () => ((CoursePlan)Of(typeof(CoursePlan))).Runs()[0].EndsAt!,
 
         // Courses

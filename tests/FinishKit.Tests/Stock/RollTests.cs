@@ -124,6 +124,12 @@ public sealed class RollTests(ITestOutputHelper output)
         Assert.Empty(RollCutting.Check(job));
         Assert.Empty(RollCutting.Cut(job with { Parts = [Part(50, 1380, 3)] }).TooWide);
 
+        // Turning is named only where it would help: not for what may turn already, nor for what is too large both ways.
+        Assert.EndsWith("Join them with a seam, let them turn where nap and stretch allow it, or buy a wider roll.", wide.Message, StringComparison.Ordinal);
+        Assert.All([Part(1500, 1600, 1, true), Part(1380.000001, 1600)], large =>
+            Assert.EndsWith("Join it with a seam, or buy a wider roll.", RollCutting.Cut(job with { Parts = [large] }).Findings[0].Message, StringComparison.Ordinal));
+        Assert.Contains("let it turn", RollCutting.Cut(job with { Parts = [Part(1380, 1600)] }).Findings[0].Message, StringComparison.Ordinal);
+
         // The rest is cut as if it were all there is, in the job's own numbers.
         RollPlan rest = RollCutting.Cut(job with { Parts = [job.Parts[0], job.Parts[3]] });
         Assert.Equal((rest.Length, rest.LeastLength, rest.Used, rest.Nodes), (plan.Length, plan.LeastLength, plan.Used, plan.Nodes));
