@@ -293,6 +293,16 @@ internal sealed class Answers
         }
 
         Windows = [.. survey.Windows.Select(window => window with { FromV = AtFaces(window.FromV), ToV = AtFaces(window.ToV) })];
+        foreach ((FaceOpening window, int i) in Windows.Select(static (window, i) => (window, i)).Where(static each => each.window.ToV.Millimeters - each.window.FromV.Millimeters < 1))
+        {
+            troubles.Add(FormattableString.Invariant($"$.windows[{i}]: v {survey.Windows[i].FromV.Millimeters} to {survey.Windows[i].ToV.Millimeters} mm, which the hollow beside it leaves nothing of; allowed is a window that over the faces of the boards is 1 mm high or more"));
+        }
+
+        if (troubles.Count > 0)
+        {
+            return;
+        }
+
         Wires = [.. survey.Wires.Select(wire => (AtFaces(wire.V), wire.Diameter))];
 
         // Courses: where the joints fall against foot, head, windows, and breaks that end a course.
@@ -300,8 +310,9 @@ internal sealed class Answers
         Courses = Profile is null ? null : Ask(() => CourseLayout.Check(face), () => CourseLayout.LayOut(face), ("face.Openings", "$.windows"), ("face.FaceLength", "$.length"), ("face.Board", "$.boards"), ("face", "$.profile"));
 
         // The edge through its marks, and every course's end on it. The square ends of the boards are at the other end.
-        MeasuredPoint[] marks = [.. survey.Edge.Marks.Select(mark => new MeasuredPoint(AtFaces(mark.Along), isRear ? survey.Length - mark.Offset : mark.Offset))];
-        Edge = Ask(() => EdgeCurve.CheckThrough(marks), () => EdgeCurve.Through(marks), ("points", "$.edge.marks"));
+        MeasuredPoint[] typed = [.. survey.Edge.Marks.Select(mark => new MeasuredPoint(mark.Along, isRear ? survey.Length - mark.Offset : mark.Offset))];
+        MeasuredPoint[] marks = Ask(() => EdgeCurve.CheckThrough(typed), () => EdgeCurve.Through(typed), ("points", "$.edge.marks")) is null ? [] : MarksAtFaces(typed);
+        Edge = marks.Length == 0 ? null : Ask(() => EdgeCurve.CheckThrough(marks), () => EdgeCurve.Through(marks), ("points", "$.edge.marks"));
         if (Courses is not null && Edge is not null && (Edge.Lowest.Millimeters > 0 || Edge.Highest.Millimeters < Girth.Millimeters))
         {
             troubles.Add(FormattableString.Invariant($"$.edge.marks: v {Edge.Lowest.Millimeters} to {Edge.Highest.Millimeters} mm; allowed is 0 or less to {Girth.Millimeters} mm or more, the girth of the profile"));
@@ -329,6 +340,9 @@ internal sealed class Answers
     internal readonly FaceOpening[] Windows = [];
     internal readonly (Length V, Length Diameter)[] Wires = [];
     internal readonly CoursePlan? Courses;
+
+    /// <summary>Marks of the edge that another stands for: v as measured.</summary>
+    internal readonly List<Length> LeftOut = [];
     internal readonly MeasuredEdge? Edge;
     internal readonly EndCutSchedule? Ends;
     internal readonly JointLayout? Joints;
@@ -348,6 +362,35 @@ internal sealed class Answers
     {
         double over = Profile is null ? 0 : Math.Max(0, v.Millimeters - Profile.Girth.Millimeters);
         return Profile is null ? v : Mm(Math.Round(Profile.GirthInFront(Mm(v.Millimeters - over), Survey.Faces).Millimeters + over, 6));
+    }
+
+    /// <summary>The marks over the faces. What of the wall lies next to a hollow lies at the break there: of marks that so come to one height the one farther from the hollow stands.</summary>
+    private MeasuredPoint[] MarksAtFaces(MeasuredPoint[] typed)
+    {
+        List<(MeasuredPoint Typed, MeasuredPoint At)> kept = [];
+        foreach (MeasuredPoint mark in typed.OrderBy(static mark => mark.Along.Millimeters))
+        {
+            MeasuredPoint at = new(AtFaces(mark.Along), mark.Offset);
+            bool isOne = kept.Count > 0 && at.Along.Millimeters - kept[^1].At.Along.Millimeters < 1, isFarther = isOne && FromBreak(mark) > FromBreak(kept[^1].Typed);
+            if (isOne)
+            {
+                LeftOut.Add((isFarther ? kept[^1].Typed : mark).Along);
+            }
+
+            if (isFarther)
+            {
+                kept.RemoveAt(kept.Count - 1);
+            }
+
+            if (isFarther || !isOne)
+            {
+                kept.Add((mark, at));
+            }
+        }
+
+        return [.. kept.Select(static mark => mark.At)];
+
+        double FromBreak(MeasuredPoint mark) => (Profile?.Breaks ?? []).Select(at => Math.Abs(at.Girth.Millimeters - mark.Along.Millimeters)).DefaultIfEmpty().Min();
     }
 
     private static MoistureBalance Wood((double Celsius, double Humidity) air) => EquilibriumMoisture.InAir(Temperature.FromDegreesCelsius(air.Celsius), RelativeHumidity.FromPercent(air.Humidity));
@@ -477,11 +520,21 @@ internal sealed class BoardSheet(Answers answers)
             return "whole";
         }
 
+        // A back cannot be wider than its board: then the board stays whole, and the bevel takes it off the face.
+        return TooWide(course) > 0 ? "whole" : Regex.Replace(Caliper(Mm(Back(course))), " (mm|in)", string.Empty);
+    }
+
+    /// <summary>Across the wider side.</summary>
+    private double Back(BoardCourse course)
+    {
         double tongue = course.IsCutAbove || course.BevelAbove.Degrees != 0 ? 0 : answers.Board.Hidden.Millimeters;
-        return Regex.Replace(Caliper(Mm(course.RipWidth.Millimeters + tongue + Wider(course.BevelBelow) + Wider(course.BevelAbove))), " (mm|in)", string.Empty);
+        return course.RipWidth.Millimeters + tongue + Wider(course.BevelBelow) + Wider(course.BevelAbove);
 
         double Wider(Angle bevel) => _survey.Boards.Thickness.Millimeters * Math.Tan(Math.Max(0, bevel.Radians));
     }
+
+    /// <summary>By how much the board is too narrow for a bevelled back.</summary>
+    private double TooWide(BoardCourse course) => Math.Max(0, Math.Round(Back(course) - answers.Board.Width.Millimeters, 6));
 
     private void PrintBevel(string edge, Angle bevel)
     {
@@ -503,6 +556,11 @@ internal sealed class BoardSheet(Answers answers)
             Line($"  {i + 1,-4} {Pair(course.LowerLine),-17} {Pair(course.UpperLine),-17} {Pair(course.RipWidth),-17} {RipTo(course),-17} {cut}".TrimEnd());
             PrintBevel("lower", course.BevelBelow);
             PrintBevel("upper", course.BevelAbove);
+            if (TooWide(course) > 0)
+            {
+                Row(string.Empty, $"the board is no wider: so bevelled, its face comes out {Caliper(Mm(TooWide(course)))} narrower than that");
+            }
+
             foreach (CoursePiece piece in course.Pieces.Where(piece => piece.GreatestWidth.Millimeters < course.RipWidth.Millimeters))
             {
                 bool isAbove = piece.FromV.Millimeters > course.LowerLine.Millimeters;
@@ -520,6 +578,11 @@ internal sealed class BoardSheet(Answers answers)
     {
         Head($"END CUTS at the {_survey.Edge.End}: angles from square; u of the edge itself in mm (in), boards stop {Fine(_survey.Boards.EndGap)} short");
         Row("lay", $"a board face up with its tongue away from you: its {_survey.Edge.End} end is on your {(_survey.Side == "left" == _ends.IsEdgeAtRear ? "left" : "right")}, and a long point below is toward you");
+        foreach (Length v in answers.LeftOut)
+        {
+            Row("mark", $"at v {Tape(v)} of the wall left out: over the faces it lies at the break, and so does one farther from it, which stands for both");
+        }
+
         Line($"  {"no",-4} {"saw deg",-8} {"change",-7} {"long point",-11} {"u at lower line",-17} {"u at upper line",-17} gap left");
         foreach (EndCut cut in _ends.Courses)
         {

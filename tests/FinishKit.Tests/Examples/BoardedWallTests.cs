@@ -372,6 +372,46 @@ public sealed class BoardedWallTests(BoardedWallProgram program) : IClassFixture
         Assert.InRange(Value(below, 2) - Value(below, 1), -0.5, 0.5);
     }
 
+    /// <summary>
+    /// The hollow of 9.5 degrees at 642 takes 25.4 tan 4.75 = 2.1 off each side: 641 and 643 both come to lie at it. 640.9 is 1.2 before it and 643 0.9 beyond, so 643 is left out; two marks typed at one height are still refused.
+    /// </summary>
+    [Fact]
+    public void Of_two_marks_that_come_to_lie_at_a_hollow_one_stands_for_both()
+    {
+        (string, string) faces = ("\"faces\": \"0 mm\"", "\"faces\": \"25.4 mm\"");
+        const string Mark = "{ \"v\": \"600 mm\", \"in\": \"18 mm\" }";
+        Run run = program.StartOn(Changed(Mark, Mark + ", { \"v\": \"640.9 mm\", \"in\": \"20.3 mm\" }, { \"v\": \"643 mm\", \"in\": \"20.4 mm\" }", faces));
+        Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
+        Assert.Contains("mark at v 643 mm (25-5/16 in) of the wall left out: over the faces it lies at the break", Unwrapped(run.Output), StringComparison.Ordinal);
+        Assert.Single(Regex.Matches(run.Output, "left out"));
+
+        // The edge is the same as without it, and another without the one that stands.
+        string other = program.StartOn(Changed(Mark, Mark + ", { \"v\": \"640.9 mm\", \"in\": \"20.3 mm\" }", faces)).Output;
+        Assert.Equal(Regex.Replace(Section(run.Output), "(?s)  mark .*?\n  no ", "  no "), Section(other));
+        Assert.NotEqual(Section(other), Section(program.StartOn(Changed(Mark, Mark + ", { \"v\": \"643 mm\", \"in\": \"20.4 mm\" }", faces)).Output));
+
+        Refused(program.StartOn(Changed(Mark, Mark + ", { \"v\": \"600.5 mm\", \"in\": \"18 mm\" }", faces)), ["$.edge.marks[4].v: 600.5 mm; allowed is a height 1 mm or more from every other"]);
+        Refused(program.StartOn(Changed("\"bottom\": \"230 mm\", \"top\": \"610 mm\"", "\"bottom\": \"641 mm\", \"top\": \"643 mm\"", faces)), ["$.windows[0]: v 641 to 643 mm, which the hollow beside it leaves nothing of"]);
+
+        static string Section(string sheet) => sheet[sheet.IndexOf("\nEND CUTS", StringComparison.Ordinal)..sheet.IndexOf("\nJOINTS", StringComparison.Ordinal)];
+    }
+
+    /// <summary>
+    /// From 1500 up 198 in over 285: a lean of 34.79, 29.34 more than below, and a band of 347. The joint that leaves most at foot and head lies 85 up, a face of 84; with the tongue of 9 and 25.4 tan 14.67 = 6.65 its back would be 99.65 of
+    /// a board of 97.
+    /// </summary>
+    [Fact]
+    public void A_saw_is_not_set_wider_than_the_board()
+    {
+        string profile = "\"profile\": [" + string.Join(", ", new[] { (860, 193.0), (910, 191), (960, 190), (1010, 188), (1060, 186), (1120, 180), (1180, 174), (1240, 169), (1300, 163), (1360, 157), (1430, 150), (1500, 144), (1557, 104.4), (1614, 64.8), (1671, 25.2), (1728, -14.4), (1785, -54) }
+            .Select(static at => string.Create(CultureInfo.InvariantCulture, $"{{ \"height\": \"{at.Item1} mm\", \"out\": \"{at.Item2} mm\" }}"))) + "]";
+        Run run = program.StartOn(Regex.Replace(Changed("\"thickness\": \"12.7 mm\"", "\"thickness\": \"25.4 mm\""), "\"profile\": \\[[^]]*\\]", profile));
+        Assert.Equal((0, string.Empty), (run.ExitCode, run.Error));
+        Assert.Contains("9 642 (25-1/4) 726 (28-9/16) 84 (3-5/16) whole lower edge bevel the lower edge 14.7 deg from square, so that the back is the wider the board is no wider: so bevelled, its face comes out 2.6 mm (7/64 in) narrower than that", Unwrapped(run.Output), StringComparison.Ordinal);
+        Assert.Single(Regex.Matches(Unwrapped(run.Output), "the board is no wider"));
+        Assert.Matches(@"(?m)^ .* 9, 1 of 2 +\d+ \([^)]*\) +whole ", run.Output);
+    }
+
     [Fact]
     public void Boards_that_swell_more_than_their_gap_are_a_caution_with_the_gap_to_leave()
     {
