@@ -144,6 +144,23 @@ internal sealed class CuttingPattern
         return new CuttingPattern(Kind, [.. sizes], [.. counts]);
     }
 
+    /// <summary>The kind, and the sizes of which it holds an odd number: two patterns make halves where theirs are the same.</summary>
+    internal string OddKey()
+    {
+        char[] key = new char[1 + Sizes.Length];
+        key[0] = (char)Kind;
+        int length = 1;
+        for (int i = 0; i < Sizes.Length; i++)
+        {
+            if (Counts[i] % 2 != 0)
+            {
+                key[length++] = (char)Sizes[i];
+            }
+        }
+
+        return new string(key, 0, length);
+    }
+
     internal int TimesIn(int[] demand, int[] boards)
     {
         int times = boards[Kind];

@@ -187,61 +187,74 @@ internal sealed class CuttingTidy
         }
     }
 
+    /// <summary>Two patterns of one kind made alike, as often as both are there: where that wastes less, or no more with a set-up less. Over and over until nothing helps.</summary>
     private List<CuttingPattern> Halve(List<CuttingPattern> plan)
     {
-        List<CuttingPattern> best = plan;
-        while (Halved(best) is { } better)
+        CuttingShapes shapes = new(plan, Waste);
+        bool isBetter = true;
+        while (isBetter)
         {
-            best = better;
+            isBetter = false;
+
+            // A step leaves what is before it as it was: the next goes on from there, and what was passed over comes again in the next round.
+            for (int i = 0; i < shapes.Different.Count;)
+            {
+                if (IsEnough || !_effort.TrySpend((shapes.Different.Count - i) / 16))
+                {
+                    return shapes.Plan();
+                }
+
+                if (!Halved(shapes, i))
+                {
+                    i++;
+                    continue;
+                }
+
+                isBetter = true;
+                if (!_effort.TrySpend(shapes.Boards / 16))
+                {
+                    return shapes.Plan();
+                }
+            }
         }
 
-        return best;
+        return shapes.Plan();
     }
 
-    /// <summary>Two patterns of one kind made alike, as often as both are there: where that wastes less, or no more with a set-up less; null where there are none such.</summary>
-    private List<CuttingPattern>? Halved(List<CuttingPattern> plan)
+    /// <summary>Whether a pattern was made like one after it.</summary>
+    private bool Halved(CuttingShapes shapes, int at)
     {
-        List<CuttingPattern> different = [];
-        Dictionary<string, int> times = new(StringComparer.Ordinal);
-        foreach (CuttingPattern pattern in plan)
+        CuttingShape first = shapes.Different[at];
+        for (int k = at + 1; k < shapes.Different.Count; k++)
         {
-            string key = pattern.Key();
-            if (!times.TryGetValue(key, out int before))
+            CuttingShape second = shapes.Different[k];
+            if (second.Parity != first.Parity)
             {
-                different.Add(pattern);
+                continue;
             }
 
-            times[key] = before + 1;
-        }
-
-        for (int i = 0; i < different.Count && !IsEnough && _effort.TrySpend((different.Count - i) / 16); i++)
-        {
-            for (int k = i + 1; k < different.Count; k++)
+            if (IsEnough || !_effort.TrySpend(1))
             {
-                if (different[i].Half(different[k]) is not { } half)
-                {
-                    continue;
-                }
+                return false;
+            }
 
-                string first = different[i].Key(), second = different[k].Key();
-                int both = Math.Min(times[first], times[second]);
-                int fewer = (times[first] == times[second] ? 2 : 1) - (times.ContainsKey(half.Key()) ? 0 : 1);
-                long waste = (2 * Waste(half)) - Waste(different[i]) - Waste(different[k]);
-                if (waste > 0 || (waste == 0 && fewer <= 0))
-                {
-                    continue;
-                }
+            CuttingPattern half = first.Pattern.Half(second.Pattern)!;
+            long waste = (2 * Waste(half)) - first.Waste - second.Waste;
+            if (waste > 0)
+            {
+                continue;
+            }
 
-                int firsts = both, seconds = both;
-                return plan.ConvertAll(pattern =>
-                {
-                    string key = pattern.Key();
-                    return (key == first && firsts-- > 0) || (key == second && seconds-- > 0) ? half : pattern;
-                });
+            CuttingShape alike = shapes.Of(half);
+            int fewer = (first.Times == second.Times ? 2 : 1) - (alike.Times > 0 ? 0 : 1);
+            if (waste < 0 || fewer > 0)
+            {
+                shapes.MakeAlike(first, second, alike);
+                return true;
             }
         }
 
-        return null;
+        return false;
     }
 
     private long Waste(CuttingPattern pattern) => Waste(pattern.Kind, pattern.Length(_lengths), pattern.Pieces);
@@ -312,5 +325,93 @@ internal sealed class CuttingTidy
         }
 
         return best;
+    }
+}
+
+/// <summary>A pattern of a plan with what is asked of it over and over.</summary>
+internal sealed class CuttingShape(CuttingPattern pattern, int parity, long waste)
+{
+    internal CuttingPattern Pattern { get; } = pattern;
+
+    /// <summary>The same for two patterns of one kind that together hold an even number of every size.</summary>
+    internal int Parity { get; } = parity;
+
+    internal long Waste { get; } = waste;
+
+    /// <summary>On how many boards it is.</summary>
+    internal int Times { get; set; }
+}
+
+/// <summary>The patterns of a plan, each kept once.</summary>
+internal sealed class CuttingShapes
+{
+    private readonly Func<CuttingPattern, long> _waste;
+    private readonly Dictionary<string, CuttingShape> _shapes = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, int> _parities = new(StringComparer.Ordinal);
+    private readonly List<CuttingShape> _boards = [];
+
+    internal CuttingShapes(List<CuttingPattern> plan, Func<CuttingPattern, long> waste)
+    {
+        _waste = waste;
+        foreach (CuttingPattern pattern in plan)
+        {
+            _boards.Add(Of(pattern));
+        }
+
+        Count();
+    }
+
+    /// <summary>Each once, in the order of the boards.</summary>
+    internal List<CuttingShape> Different { get; } = [];
+
+    internal int Boards => _boards.Count;
+
+    internal List<CuttingPattern> Plan() => _boards.ConvertAll(static shape => shape.Pattern);
+
+    internal CuttingShape Of(CuttingPattern pattern)
+    {
+        string key = pattern.Key();
+        if (!_shapes.TryGetValue(key, out CuttingShape? shape))
+        {
+            string odd = pattern.OddKey();
+            if (!_parities.TryGetValue(odd, out int parity))
+            {
+                parity = _parities.Count;
+                _parities.Add(odd, parity);
+            }
+
+            shape = new CuttingShape(pattern, parity, _waste(pattern));
+            _shapes.Add(key, shape);
+        }
+
+        return shape;
+    }
+
+    /// <summary>As many boards of two patterns as there are of both become boards of a third.</summary>
+    internal void MakeAlike(CuttingShape first, CuttingShape second, CuttingShape alike)
+    {
+        int firsts = Math.Min(first.Times, second.Times), seconds = firsts;
+        for (int i = 0; i < _boards.Count; i++)
+        {
+            if ((_boards[i] == first && firsts-- > 0) || (_boards[i] == second && seconds-- > 0))
+            {
+                _boards[i] = alike;
+            }
+        }
+
+        Count();
+    }
+
+    private void Count()
+    {
+        Different.ForEach(static shape => shape.Times = 0);
+        Different.Clear();
+        foreach (CuttingShape shape in _boards)
+        {
+            if (shape.Times++ == 0)
+            {
+                Different.Add(shape);
+            }
+        }
     }
 }
